@@ -1,0 +1,50 @@
+import type { Relation, Slip, Step } from '../quantities/step.ts';
+
+/** Which gap holds the resistance box; X is in the other. */
+export type KnownGap = 'left' | 'right';
+
+/** X from the balance length l, measured from the left end of the wire, and the rest of the wire, r = W − l. */
+const balance: Record<KnownGap, Pick<Relation, 'as' | 'model' | 'slips'>> = {
+  left: {
+    as: 'R * r / l',
+    model: 'R * (1 + boxError) * (r + endRight) / (l + endLeft) + contact',
+    slips: [...commonSlips('R * l / r'), { id: 'rest over whole', as: 'R * r / W' }],
+  },
+  right: {
+    as: 'R * l / r',
+    model: 'R * (1 + boxError) * (l + endLeft) / (r + endRight) + contact',
+    slips: [...commonSlips('R * r / l'), { id: 'rest over whole', as: 'R * r / W' }],
+  },
+};
+
+function commonSlips(inverted: string): Slip[] {
+  return [
+    { id: 'ratio inverted', as: inverted },
+    { id: 'divided by the whole wire', as: 'R * l / W' },
+  ];
+}
+
+/** The bridge table: R, l, the rest of the wire and X in every row, and the mean X. */
+export function bridgeSteps(known: KnownGap): Step[] {
+  return [
+    { kind: 'given', id: 'W', tex: '100', unit: 'cm' },
+    { kind: 'influence', id: 'boxError', tex: '\\kappa', unit: '' },
+    { kind: 'influence', id: 'endLeft', tex: '\\alpha', unit: 'cm' },
+    { kind: 'influence', id: 'endRight', tex: '\\beta', unit: 'cm' },
+    { kind: 'influence', id: 'contact', tex: 'c', unit: 'Ω' },
+    { kind: 'reading', id: 'R', tex: 'R', unit: 'Ω', per: 'bridge' },
+    { kind: 'reading', id: 'l', tex: 'l', unit: 'cm', per: 'bridge' },
+    { kind: 'relation', id: 'r', tex: '(100 - l)', unit: 'cm', per: 'bridge', as: 'W - l', digits: { decimals: 1 } },
+    { kind: 'relation', id: 'X', tex: 'X', unit: 'Ω', per: 'bridge', digits: { figures: 3 }, ...balance[known] },
+    {
+      kind: 'summary',
+      id: 'meanX',
+      tex: '\\bar{X}',
+      unit: 'Ω',
+      by: 'mean',
+      of: ['X'],
+      digits: { figures: 3 },
+      slips: [{ id: 'means taken first', as: balance[known].as }],
+    },
+  ];
+}

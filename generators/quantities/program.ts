@@ -1,0 +1,71 @@
+import { type Formula, formula } from './formula.ts';
+import type { Computed, Relation, Step } from './step.ts';
+
+/** A relation's expressions, compiled. */
+export interface Compiled {
+  as: Formula;
+  /** With its influences; the same as `as` where it has none. */
+  model: Formula;
+  routes: { id: string; via: { id: string; as: Formula; digits: Relation['digits'] }[]; as: Formula }[];
+  slips: { id: string; as: Formula }[];
+}
+
+/** Steps that have been checked against each other, and are ready to be worked. */
+export interface Program {
+  steps: Step[];
+  step(id: string): Exclude<Step, { kind: 'verdict' }>;
+  compiled(id: string): Compiled;
+}
+
+/**
+ * Checks that every step names only what stands above it, that ids are unique and that tables are
+ * one level deep (a row sees its own row and the sheet's scalars; only a summary sees a whole column).
+ */
+export function program(steps: Step[]): Program {
+  const quantities = new Map<string, Exclude<Step, { kind: 'verdict' }>>();
+  const compiled = new Map<string, Compiled>();
+  const ids = new Set<string>();
+  for (const step of steps) {
+    if (ids.has(step.id)) throw new Error(`two steps are called ${step.id}`);
+    ids.add(step.id);
+    if (step.kind === 'verdict') continue;
+    const scope = [...quantities.values()];
+    if (step.kind === 'relation') compiled.set(step.id, compileRelation(step, new Set(scope.filter((q) => !q.per || q.per === step.per).map((q) => q.id))));
+    if (step.kind === 'summary') checkSummary(step, scope);
+    quantities.set(step.id, step);
+  }
+  return {
+    steps,
+    step: (id) => get(quantities, id),
+    compiled: (id) => get(compiled, id),
+  };
+}
+
+function get<T>(map: Map<string, T>, id: string): T {
+  const found = map.get(id);
+  if (found === undefined) throw new Error(`no step is called ${id}`);
+  return found;
+}
+
+function compileRelation(relation: Relation, known: ReadonlySet<string>): Compiled {
+  const as = formula(relation.as, known);
+  return {
+    as,
+    model: formula(relation.model ?? relation.as, known),
+    routes: (relation.routes ?? []).map((route) => {
+      const seen = new Set(known);
+      const via = route.via.map((line) => {
+        const made = { ...line, as: formula(line.as, seen) };
+        seen.add(line.id);
+        return made;
+      });
+      return { id: route.id, via, as: formula(route.as, seen) };
+    }),
+    slips: (relation.slips ?? []).map((slip) => ({ id: slip.id, as: formula(slip.as, known) })),
+  };
+}
+
+function checkSummary(summary: Computed & { kind: 'summary' }, scope: Exclude<Step, { kind: 'verdict' }>[]): void {
+  const tables = summary.of.map((id) => scope.find((q) => q.id === id)?.per);
+  if (tables.some((table) => !table || table !== tables[0])) throw new Error(`${summary.id} must stand below columns of one table`);
+}

@@ -1,0 +1,92 @@
+import { type Values, at, writtenInto } from './evaluate.ts';
+import type { Expression } from './expression.ts';
+import { print } from './print.ts';
+import type { Program } from './program.ts';
+import type { Computed, Relation, Summary, Written } from './step.ts';
+import { type SpokenWords, fill, spoken, spokenNumber } from './spoken.ts';
+import { texNumber, texSubstituted, texSymbols } from './tex.ts';
+import { unit } from './unit.ts';
+
+/** A formula to be seen and to be heard. */
+export interface Line {
+  tex: string;
+  spoken: string;
+}
+
+/** A value with its unit: '2.63 Ω'. */
+export function quantityLine(written: Written, unitName: string, words: SpokenWords): Line {
+  const { tex } = unit(unitName);
+  const gap = tex === '' ? '' : tex === '\\%' ? tex : `\\;${tex}`;
+  return { tex: `${texNumber(written).text}${gap}`, spoken: `${spokenNumber(written, words)} ${words.units[unitName] ?? unitName}`.trim() };
+}
+
+/** A quantity's symbol. */
+export function symbolLine(program: Program, id: string, words: SpokenWords): Line {
+  return { tex: program.step(id).tex, spoken: words.symbols[id] ?? id };
+}
+
+const equation = (words: SpokenWords, ...sides: Line[]): Line => ({
+  tex: sides.map((side) => side.tex).join(' = '),
+  spoken: sides.reduce((left, side) => ({ tex: '', spoken: fill(words.equals, { left: left.spoken, right: side.spoken }) })).spoken,
+});
+
+/** 'X = R (100 − l) / l': the formula in symbols. */
+export function formulaLine(program: Program, step: Computed, words: SpokenWords): Line {
+  return equation(words, symbolLine(program, step.id, words), inSymbols(program, step, words));
+}
+
+function inSymbols(program: Program, step: Computed, words: SpokenWords): Line {
+  return step.kind === 'summary' ? summarySymbols(program, step, words) : expressionLine(program, program.compiled(step.id).as.expression, words);
+}
+
+/** Any expression on a program's quantities, in symbols. */
+export function expressionLine(program: Program, expression: Expression, words: SpokenWords): Line {
+  return {
+    tex: print(expression, texSymbols((id) => program.step(id).tex)),
+    spoken: print(expression, spoken(words, (id) => symbolLine(program, id, words).spoken)),
+  };
+}
+
+/** The whole line of working for one row: symbol, numbers put in as they are written, value and unit. */
+export function workedLine(program: Program, step: Computed, row: number, values: Values, words: SpokenWords): Line {
+  const result = quantityLine(at(values.written.get(step.id)!, row), step.unit, words);
+  return equation(words, symbolLine(program, step.id, words), substituted(program, step, row, values, words), result);
+}
+
+function substituted(program: Program, step: Computed, row: number, values: Values, words: SpokenWords): Line {
+  if (step.kind === 'summary') return summaryNumbers(step, values, words);
+  const { expression } = program.compiled(step.id).as;
+  const value = (id: string) => writtenInto(program, step, id, at(values.written.get(id)!, row));
+  return {
+    tex: print(expression, texSubstituted(value)),
+    spoken: print(expression, spoken(words, (id) => spokenNumber(value(id), words))),
+  };
+}
+
+/** The conversions that a relation in SI units makes, one a quantity: 'd = 0.376 mm = 0.376 × 10⁻³ m'. */
+export function conversionLines(program: Program, relation: Relation, values: Values, words: SpokenWords): Line[] {
+  if (!relation.si) return [];
+  return program.compiled(relation.id).as.names.flatMap((id) => {
+    const { unit: name } = program.step(id);
+    const written = values.written.get(id)![0]!;
+    const converted = writtenInto(program, relation, id, written);
+    if (unit(name).tens === 0) return [];
+    return [equation(words, symbolLine(program, id, words), quantityLine(written, name, words), quantityLine(converted, 'm', words))];
+  });
+}
+
+function summarySymbols(program: Program, summary: Summary, words: SpokenWords): Line {
+  const [x, y] = summary.of.map((id) => symbolLine(program, id, words));
+  const by = words.summaries[summary.by];
+  if (summary.by === 'mean') return { tex: `\\frac{\\sum ${x!.tex}}{n}`, spoken: fill(by, { x: x!.spoken }) };
+  return { tex: `\\text{${fill(by, { x: x!.spoken, y: y!.spoken })}}`, spoken: fill(by, { x: x!.spoken, y: y!.spoken }) };
+}
+
+function summaryNumbers(summary: Summary, values: Values, words: SpokenWords): Line {
+  const column = values.written.get(summary.of[0]!)!;
+  const heard = fill(words.summaries[summary.by], { x: summary.of[0]!, y: summary.of[1] ?? '' });
+  if (summary.by === 'mean') return { tex: `\\frac{${column.map(bracketed).join(' + ')}}{${column.length}}`, spoken: heard };
+  return { tex: `\\text{${heard}}`, spoken: heard };
+}
+
+const bracketed = (written: Written) => (written.startsWith('-') ? `(${written})` : written);
