@@ -1,0 +1,58 @@
+import type { Browser, Page } from 'puppeteer-core';
+import { PATIENCE } from './launch.ts';
+
+/** The browser, or the part of it that held the page, is gone: another browser may succeed. */
+export class BrowserDied extends Error {
+  override readonly name = 'BrowserDied';
+}
+
+/**
+ * One HTML document as a tagged PDF with an outline, on the paper that its `@page` names.
+ * Scripts do not run. The title is that of the document unless another is given.
+ *
+ * Every document gets a fresh page: the names of table headings in the PDF count on through a page's life.
+ * @throws BrowserDied; Error when the document asks for anything outside itself, or a font of it cannot be read
+ */
+export async function pdfOf(browser: Browser, html: string, title?: string): Promise<Uint8Array> {
+  let page: Page | undefined;
+  try {
+    page = await browser.newPage();
+    const crash = new Promise<never>((_, fail) => page!.once('error', (cause) => fail(new BrowserDied('', { cause }))));
+    return await Promise.race([printed(page, html, title), crash]);
+  } catch (cause) {
+    throw browser.connected || cause instanceof BrowserDied ? cause : new BrowserDied('', { cause });
+  } finally {
+    await page?.close().catch(() => undefined);
+  }
+}
+
+async function printed(page: Page, html: string, title: string | undefined): Promise<Uint8Array> {
+  const outside: string[] = [];
+  page.on('request', (request) => {
+    if (!/^(data|about):/.test(request.url())) outside.push(request.url());
+  });
+  await page.setJavaScriptEnabled(false);
+  await page.setContent(unseen(html), { timeout: PATIENCE });
+  if (outside.length > 0) throw new Error(`a sheet carries everything inside itself, but this one asks for ${outside.join(', ')}`);
+  await loadFonts(page);
+  if (title !== undefined) await page.evaluate((given) => void (document.title = given), title);
+  return page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: PATIENCE });
+}
+
+/**
+ * Nothing is shown on the screen: what the screen happens to paint before printing begins
+ * changes the names of table headings in the PDF, and two runs would differ.
+ */
+function unseen(html: string): string {
+  return html.replace(/<head(\s[^>]*)?>/i, '$&<style>@media screen { body { display: none !important } }</style>');
+}
+
+/** All faces, since a document that is not shown asks for none. */
+async function loadFonts(page: Page): Promise<void> {
+  const unreadable = await page.evaluate(async () => {
+    const faces = [...(document.fonts as unknown as Iterable<FontFace>)];
+    const loads = await Promise.allSettled(faces.map((face) => face.load()));
+    return faces.filter((_, i) => loads[i]!.status === 'rejected').map((face) => face.family);
+  });
+  if (unreadable.length > 0) throw new Error(`fonts of this document cannot be read: ${unreadable.join(', ')}`);
+}

@@ -1,0 +1,91 @@
+import type { Browser } from 'puppeteer-core';
+import { type BrowserFound, findBrowser } from './browser.ts';
+import { launch } from './launch.ts';
+import { BrowserDied, pdfOf } from './page.ts';
+import { pageCount, undated } from './pdf.ts';
+import type { Environment } from './places.ts';
+import { turns } from './turns.ts';
+import { writeWhole } from './write-whole.ts';
+
+export interface PressOptions {
+  /** Where to look for a browser; `process.env` by default. */
+  env?: Environment;
+  /** A browser already found; then there is no search. */
+  found?: BrowserFound;
+  /** How many documents are printed at once; 1 by default, and more than the machine has cores gains nothing. */
+  workers?: number;
+}
+
+export interface Press {
+  /** The browser that prints. */
+  readonly found: BrowserFound;
+  /**
+   * Prints one self-contained HTML document (styles inside, fonts and pictures as `data:` URLs)
+   * and writes the PDF; the file is there whole or not at all. The same document gives the same
+   * bytes from the same browser. If the browser dies, a new one tries once more.
+   * @throws Error when the document is not self-contained, or the browser dies again
+   */
+  print(html: string, file: string, options?: { title?: string }): Promise<{ pages: number }>;
+  /** Ends the browser; printing after that fails. */
+  close(): Promise<void>;
+}
+
+/**
+ * Starts a browser to print with; close it at the end.
+ * @throws UserMistake when there is no browser or it does not start
+ */
+export async function openPress({ env = process.env, found, workers = 1 }: PressOptions = {}): Promise<Press> {
+  const chosen = found ?? (await findBrowser(env));
+  const browsers = succession(() => launch(chosen));
+  await browsers.current();
+  const turn = turns(workers);
+
+  async function attempt(html: string, title?: string): Promise<Uint8Array> {
+    return pdfOf(await browsers.current(), html, title);
+  }
+
+  return {
+    found: chosen,
+    async print(html, file, { title } = {}) {
+      const pdf = await turn(() => twice(() => attempt(html, title), file, chosen));
+      await writeWhole(file, undated(pdf));
+      return { pages: pageCount(pdf) };
+    },
+    close: browsers.end,
+  };
+}
+
+/** A second try if the browser dies in the first: it may have been the machine's memory, or someone's hand. */
+async function twice<T>(attempt: () => Promise<T>, file: string, { executable }: BrowserFound): Promise<T> {
+  try {
+    return await attempt();
+  } catch (first) {
+    if (!(first instanceof BrowserDied)) throw first;
+  }
+  try {
+    return await attempt();
+  } catch (second) {
+    if (!(second instanceof BrowserDied)) throw second;
+    throw new Error(`the browser ${executable} died twice while printing ${file}; is there enough memory?`, { cause: second });
+  }
+}
+
+/** One browser at a time: the next is started when the last is gone, and by one caller only. */
+function succession(begin: () => Promise<Browser>) {
+  let latest: Promise<Browser> | undefined;
+  let ended = false;
+  return {
+    async current(): Promise<Browser> {
+      if (ended) throw new Error('the press is closed');
+      const seen = (latest ??= begin());
+      const browser = await seen;
+      if (browser.connected) return browser;
+      if (latest === seen) latest = begin();
+      return latest;
+    },
+    async end(): Promise<void> {
+      ended = true;
+      await (await latest)?.close();
+    },
+  };
+}
