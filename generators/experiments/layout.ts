@@ -1,0 +1,16 @@
+/** How an experiment's record is set out on paper; the words for it are content. */
+export type Block =
+  /** A table of observations: its columns, and the values that are found from it. */
+  | { table: string; columns: string[]; after: string[]; rows: 'numbered' | 'pairs' }
+  /** Single values, each on a line. */
+  | { values: string[] };
+
+export interface Layout {
+  observations: Block[];
+  /** Steps whose working is written out, in order. */
+  working: string[];
+  /** Steps that the result states. */
+  result: string[];
+  /** The deciding answers: columns of the marking grid. */
+  answers: string[];
+}

@@ -1,0 +1,35 @@
+import katex from 'katex';
+import type { Line } from '../quantities/working.ts';
+
+const shapes = new Map<string, string[]>();
+
+/**
+ * TeX as MathML, which the browser lays out itself and screen readers walk; without KaTeX's copy of the TeX.
+ * Formulas that differ in their numbers alone share one shape: KaTeX renders it once, the numbers are put in after.
+ */
+export function mathml(tex: string): string {
+  const numbers = tex.match(NUMBER) ?? [];
+  const shape = tex.replace(NUMBER, '#');
+  const parts = shapes.get(shape) ?? split(tex);
+  shapes.set(shape, parts);
+  return parts.map((part, i) => part + (numbers[i] ?? '')).join('');
+}
+
+const NUMBER = /\d+(?:\.\d+)?/g;
+
+/** The MathML between the numbers of a formula. */
+function split(tex: string): string[] {
+  let count = 0;
+  const marked = tex.replace(NUMBER, () => `7${1000 + count++}7`);
+  return render(marked).split(/(?<=<mn>)7\d{4}7(?=<\/mn>)/);
+}
+
+function render(tex: string): string {
+  const html = katex.renderToString(tex, { output: 'mathml', throwOnError: true, strict: 'error' });
+  return /<math[\s\S]*<\/math>/.exec(html)![0].replace(/<annotation[\s\S]*?<\/annotation>/, '');
+}
+
+/** A formula for print: the span gives the tagged PDF a Figure whose text alternative is the formula read aloud. */
+export function printedFormula(line: Line, escape: (text: string) => string): string {
+  return `<span class="math" role="img" aria-label="${escape(line.spoken)}">${mathml(line.tex)}</span>`;
+}

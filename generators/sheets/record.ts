@@ -1,0 +1,86 @@
+import type { Block } from '../experiments/layout.ts';
+import type { Readings } from '../quantities/evaluate.ts';
+import type { Program } from '../quantities/program.ts';
+import type { Written } from '../quantities/step.ts';
+import type { SpokenWords } from '../quantities/spoken.ts';
+import { type Line, formulaLine, quantityLine, symbolLine } from '../quantities/working.ts';
+import { unit } from '../quantities/unit.ts';
+
+/** A place for one value: what stands there, or nothing where the student writes. */
+export interface Field {
+  id: string;
+  kind: 'read' | 'worked';
+  value?: Line;
+}
+
+export interface NamedField extends Field {
+  symbol: Line;
+  unit: Line;
+  formula?: Line;
+}
+
+/** One block of the observations, ready for a template. */
+export type RecordBlock =
+  | { is: 'table'; id: string; columns: { id: string; symbol: Line; unit: Line }[]; rows: { label: RowLabel; fields: Field[] }[]; after: NamedField[] }
+  | { is: 'values'; fields: NamedField[] };
+
+export type RowLabel = { number: number; direction?: 'a' | 'b' };
+
+/** Which numbers are to be shown: those of a worksheet (readings alone) or of a key (all). */
+export interface Shown {
+  /** The written values of a quantity, one a row; nothing where the student has to find them. */
+  values(id: string): Written[] | undefined;
+  /** Rows of each table. */
+  rows(table: string): number;
+}
+
+/** A worksheet shows readings and givens; with `blank` readings, givens alone. */
+export function readingsShown(program: Program, readings: Readings, blank: boolean): Shown {
+  const column = (table: string) => program.steps.find((step) => step.kind === 'reading' && step.per === table)!.id;
+  return {
+    values: (id) => (readings[id] === undefined || (blank && program.step(id).kind === 'reading') ? undefined : [readings[id]].flat()),
+    rows: (table) => [readings[column(table)] ?? []].flat().length,
+  };
+}
+
+/** Lays out the observations of a sheet. */
+export function record(blocks: Block[], program: Program, shown: Shown, words: SpokenWords): RecordBlock[] {
+  const field = (id: string, row: number): Field => {
+    const { kind, unit: unitName, per } = program.step(id);
+    const written = shown.values(id)?.[row];
+    const own: Field = { id, kind: kind === 'relation' || kind === 'summary' ? 'worked' : 'read' };
+    return written === undefined ? own : { ...own, value: quantityLine(written, per ? '' : unitName, words) };
+  };
+  const named = (id: string): NamedField => {
+    const step = program.step(id);
+    const computed = step.kind === 'relation' || step.kind === 'summary';
+    return {
+      ...field(id, 0),
+      symbol: symbolLine(program, id, words),
+      unit: unitLine(step.unit, words),
+      ...(computed ? { formula: formulaLine(program, step, words) } : {}),
+    };
+  };
+  return blocks.map((block) =>
+    'values' in block
+      ? { is: 'values', fields: block.values.map(named) }
+      : {
+          is: 'table',
+          id: block.table,
+          columns: block.columns.map((id) => ({ id, symbol: symbolLine(program, id, words), unit: unitLine(program.step(id).unit, words) })),
+          rows: Array.from({ length: shown.rows(block.table) }, (_, row) => ({
+            label: rowLabel(block.rows, row),
+            fields: block.columns.map((id) => field(id, row)),
+          })),
+          after: block.after.map(named),
+        },
+  );
+}
+
+function unitLine(name: string, words: SpokenWords): Line {
+  return { tex: unit(name).tex, spoken: words.units[name] ?? name };
+}
+
+function rowLabel(rows: 'numbered' | 'pairs', row: number): RowLabel {
+  return rows === 'numbered' ? { number: row + 1 } : { number: Math.floor(row / 2) + 1, direction: row % 2 === 0 ? 'a' : 'b' };
+}
