@@ -1,0 +1,160 @@
+import { bridgeBoard, onWire, place } from './board.ts';
+import { cell, dimension, galvanometer, key, resistor, terminal, type ResistorSymbol } from './electrical.ts';
+import { fill } from './fill.ts';
+import { size, symbols, words } from './lettering.ts';
+import { figure, lines, pen, shape, type Frame, type Point } from './svg.ts';
+
+/** Letters of the diagram; the wire's ends and its scale run from `start` (0 cm) to `end` (100 cm). */
+export interface CircuitLetters {
+  start: string;
+  end: string;
+  jockey: string;
+  centre: string;
+  galvanometer: string;
+}
+
+export interface CircuitWords {
+  letters: CircuitLetters;
+  /** Names written beside the parts. */
+  names: { known: string; unknown: string; strip: string; protective: string; galvanometer: string; jockey: string; cell: string; key: string };
+  /** Text alternatives, with {left}, {right} and the letters in their places. */
+  bridge: string;
+  fourArms: string;
+}
+
+export interface Circuit extends Frame {
+  /** The gap that holds the resistance box. */
+  known: 'left' | 'right';
+  symbol: ResistorSymbol;
+  /** Symbols in the gaps, 'R' and 'X' when left out. */
+  knownSymbol?: string;
+  unknownSymbol?: string;
+}
+
+export interface BridgeCircuit extends Circuit {
+  /** Parts named in words; letters alone when false, for a student to name them. */
+  named: boolean;
+}
+
+const jockeyAt = 42;
+const diamond = { start: [14, 30], end: [76, 30], centre: [45, 5.5], jockey: [45, 54.5] } as const;
+
+/** The metre bridge as it is wired: 120 × 98 mm. */
+export function bridgeCircuit(circuit: BridgeCircuit, spoken: CircuitWords): string {
+  const { letters, names } = spoken;
+  const parts = [
+    bridgeBoard(),
+    ...gaps(circuit),
+    ...galvanometerBranch(circuit, letters),
+    ...lengths(),
+    ...supply(),
+    words([17.6, place.wire - 1.8], letters.start),
+    words([102.4, place.wire - 1.8], letters.end),
+    ...(circuit.named ? nameParts(circuit, names) : []),
+  ];
+  return figure(circuit, 120, 98, alternative(spoken.bridge, circuit, letters), parts);
+}
+
+/** The same circuit as four arms of a Wheatstone bridge: 90 × 72 mm. */
+export function fourArmCircuit(circuit: Circuit, spoken: CircuitWords): string {
+  const { letters } = spoken;
+  const { start, end, centre, jockey } = diamond;
+  const [left, right] = inGaps(circuit);
+  const parts = [
+    resistor(start, centre, circuit.symbol),
+    resistor(centre, end, circuit.symbol),
+    resistor(start, jockey, circuit.symbol),
+    resistor(jockey, end, circuit.symbol),
+    galvanometer(centre, jockey, letters.galvanometer),
+    lines([[start, [6, 30], [6, 66], [28, 66]], [[62, 66], [84, 66], [84, 30], end]], pen.line),
+    cell([28, 66], [45, 66]),
+    key([45, 66], [62, 66]),
+    ...[start, end, centre, jockey].map(terminal),
+    symbols([25, 15.5], left, { anchor: 'end', size: size.large }),
+    symbols([65, 15.5], right, { anchor: 'start', size: size.large }),
+    symbols([26.5, 47.5], 'l', { anchor: 'end', size: size.large }),
+    symbols([63.5, 47.5], '100 cm − l', { anchor: 'start', size: size.large }),
+    words([11.5, 28], letters.start),
+    words([78.5, 28], letters.end),
+    words([49, 5.5], letters.centre),
+    words([49, 57.5], letters.jockey),
+  ];
+  return figure(circuit, 90, 72, alternative(spoken.fourArms, circuit, letters), parts);
+}
+
+function inGaps({ known, knownSymbol = 'R', unknownSymbol = 'X' }: Circuit): [left: string, right: string] {
+  return known === 'left' ? [knownSymbol, unknownSymbol] : [unknownSymbol, knownSymbol];
+}
+
+function alternative(sentence: string, circuit: Circuit, letters: CircuitLetters): string {
+  const [left, right] = inGaps(circuit);
+  return fill(sentence, { left, right, ...letters });
+}
+
+function gaps(circuit: Circuit): string[] {
+  const [left, right] = inGaps(circuit);
+  return [
+    lines([[place.gap.left[0], [29.5, 12]], [place.gap.left[1], [48.5, 12]]], pen.line),
+    lines([[place.gap.right[0], [71.5, 12]], [place.gap.right[1], [90.5, 12]]], pen.line),
+    resistor([29.5, 12], [48.5, 12], circuit.symbol),
+    resistor([71.5, 12], [90.5, 12], circuit.symbol),
+    ...[...place.gap.left, ...place.gap.right].map(terminal),
+    symbols([39, 18.4], left, { size: size.large }),
+    symbols([81, 18.4], right, { size: size.large }),
+  ];
+}
+
+function galvanometerBranch({ symbol }: Circuit, letters: CircuitLetters): string[] {
+  const x = onWire(jockeyAt);
+  const tip = place.wire;
+  return [
+    lines([[place.centre, [60, 30]]], pen.line),
+    resistor([60, 30], [60, 45], symbol),
+    galvanometer([60, 45], [60, 54], letters.galvanometer),
+    lines([[[60, 54], [60, 55], [x, 55], [x, tip - 2]]], pen.line),
+    shape([[x, tip], [x - 0.9, tip - 2.6], [x + 0.9, tip - 2.6]], { fill: '#000', stroke: 'none', 'stroke-width': undefined }),
+    terminal(place.centre),
+    words([63.2, 31.6], letters.centre, { anchor: 'start' }),
+    words([x + 2, tip - 1.8], letters.jockey, { anchor: 'start' }),
+  ];
+}
+
+function lengths(): string[] {
+  const [left, middle, right] = [onWire(0), onWire(jockeyAt), onWire(100)];
+  const y = place.lengths;
+  return [
+    lines([left, middle, right].map((x): Point[] => [[x, y - 2], [x, y + 1.5]]), pen.hair),
+    dimension([left, y], [middle, y]),
+    dimension([middle, y], [right, y]),
+    symbols([(left + middle) / 2, y - 1], 'l'),
+    symbols([(middle + right) / 2, y - 1], '100 cm − l'),
+  ];
+}
+
+function supply(): string[] {
+  const { start, end, supply: y } = place;
+  return [
+    lines([[start, [3, start[1]], [3, y], [35, y]], [end, [117, end[1]], [117, y], [85, y]]], pen.line),
+    cell([35, y], [52, y]),
+    lines([[[52, y], [66, y]]], pen.line),
+    key([66, y], [85, y]),
+    terminal(start),
+    terminal(end),
+  ];
+}
+
+function nameParts({ known }: Circuit, names: CircuitWords['names']): string[] {
+  const [left, right] = known === 'left' ? [names.known, names.unknown] : [names.unknown, names.known];
+  const small = { size: size.small };
+  const beside = { ...small, anchor: 'start' as const };
+  return [
+    words([39, 6.5], left, small),
+    words([81, 6.5], right, small),
+    words([17, 34], names.strip, beside),
+    words([64, 38.6], names.protective, beside),
+    words([65.5, 50.5], names.galvanometer, beside),
+    words([onWire(jockeyAt) - 2, place.wire - 3.5], names.jockey, { ...small, anchor: 'end' }),
+    words([43.5, place.supply - 4.6], names.cell, small),
+    words([75.5, place.supply - 4.6], names.key, small),
+  ];
+}
