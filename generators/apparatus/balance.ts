@@ -1,0 +1,21 @@
+import type { Written } from '../quantities/step.ts';
+import type { Random } from '../random.ts';
+import type { Bench, Hands } from './bench.ts';
+import type { Bridge, Gaps } from './bridge.ts';
+import { nearestMark } from './decimal.ts';
+import { deadBand } from './null.ts';
+import { bounded } from './numeric.ts';
+
+/**
+ * Where the jockey comes to rest, in cm on the scale: anywhere in the stretch without a deflection that is seen,
+ * as far off as the hands, the eye and the knife edge make it.
+ */
+export function balance(bridge: Bridge, bench: Bench, gaps: Gaps, hands: Hands, random: Random): number {
+  const [low, high] = deadBand(bridge, gaps);
+  return bounded(random.between(low, high) + bench.hands[hands].jockey * random.normal(), 0, bridge.length);
+}
+
+/** The balance length l in cm as it is read, from the left end. */
+export function readBalance(bridge: Bridge, bench: Bench, gaps: Gaps, hands: Hands, random: Random): Written {
+  return nearestMark(balance(bridge, bench, gaps, hands, random), bench.bridge.scaleDivision);
+}
