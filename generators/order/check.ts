@@ -1,0 +1,63 @@
+import type { z } from 'zod';
+import { UserMistake, type Mistake, type Place } from '../mistake.ts';
+import { objectIn } from './flags.ts';
+import type { Known } from './known.ts';
+import { didYouMean } from './near-miss.ts';
+import { quote } from './quote.ts';
+import { entries, orderSchema, type Entry, type Order } from './schema.ts';
+
+/** Where the value at a path of the order was written. */
+export type WhereIs = (path: readonly PropertyKey[]) => Place;
+
+/**
+ * Check the values of an order, as text or ready. Throws a UserMistake with every problem, each in the words
+ * of the entry it belongs to and at the place that `whereIs` gives.
+ */
+export function checkOrder(values: unknown, known: Known, whereIs: WhereIs = (path) => ({ field: path.join('.') })): Order {
+  const schema = orderSchema(known);
+  const result = schema.safeParse(values, { reportInput: true });
+  if (result.success) return result.data;
+  const mistakes = result.error.issues.flatMap((issue) => inWords(issue, values, schema, whereIs));
+  throw new UserMistake(mistakes.toSorted((a, b) => (a.row ?? 0) - (b.row ?? 0)));
+}
+
+function inWords(issue: z.core.$ZodIssue, values: unknown, schema: z.ZodObject, whereIs: WhereIs): Mistake[] {
+  const { path } = issue;
+  const { inner, entry } = fieldAt(schema, path);
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => ({ ...whereIs([...path, key]), what: unknownKey(key, Object.keys(inner?.shape ?? {})) }));
+  }
+  if (!entry) return [{ ...whereIs(path), what: 'the order is not a list of entries; write one entry a line, such as "rows: 4"' }];
+  // A wire's own words, and those alone, come from this project; the rest is zod's.
+  if (path[0] === 'wires' && path.length === 2) return [{ ...whereIs(path), what: issue.message }];
+  return [{ ...whereIs(path), what: refusal(written(values, path) ?? issue.input, entry) }];
+}
+
+/** The text at a path as the user wrote it; undefined where it is part of a longer text. */
+function written(values: unknown, path: readonly PropertyKey[]): string | undefined {
+  const found = path.reduce<unknown>((value, key) => (typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[key] : undefined), values);
+  return typeof found === 'string' ? found : undefined;
+}
+
+function refusal(value: unknown, { takes, words }: Entry): string {
+  if (value === undefined) return `is missing; it takes ${takes}`;
+  const near = typeof value === 'string' && words ? didYouMean(value, words) : '';
+  return `${quote(value)} does not fit here${near || `; it takes ${takes}`}`;
+}
+
+function unknownKey(key: string, keys: string[]): string {
+  return `there is no entry ${quote(key)}${didYouMean(key, keys) || `; the entries are ${keys.join(', ')}`}`;
+}
+
+/** The innermost object and the innermost entry on the way down a path. */
+function fieldAt(schema: z.ZodObject, path: readonly PropertyKey[]): { inner?: z.ZodObject; entry?: Entry } {
+  let inner: z.ZodObject | undefined = schema;
+  let entry: Entry | undefined;
+  for (const key of path) {
+    const field: z.core.$ZodType | undefined = inner?.shape[String(key)];
+    if (!field) break;
+    entry = entries.get(field) ?? entry;
+    inner = objectIn(field);
+  }
+  return { ...(inner && { inner }), ...(entry && { entry }) };
+}

@@ -1,0 +1,83 @@
+import { UserMistake, type Mistake } from '../mistake.ts';
+import { checkOrder, type WhereIs } from './check.ts';
+import { orderFlags, type Flags, type OrderFlag } from './flags.ts';
+import type { Known } from './known.ts';
+import type { Order } from './schema.ts';
+import { readYaml } from './yaml-text.ts';
+
+type Values = Record<string, unknown>;
+
+/**
+ * The order in a YAML file, with what the flags say in place of what the file says.
+ * Throws a UserMistake that lists every problem with its line and entry.
+ */
+export function readOrder(text: string, fileName: string, known: Known, flags: Flags = {}): Order {
+  const file = readYaml(text, fileName);
+  const given = givenFlags(flags, known);
+  const whereIs: WhereIs = (path) => placeOfFlag(path, given) ?? { file: fileName, row: file.rowOf(path), ...(path.length > 0 && { field: fieldName(path) }) };
+  const values = file.values ?? {};
+  const found = isValues(values) ? withFlags(values, given) : values;
+  return settled(() => checkOrder(found, known, whereIs), file.mistakes);
+}
+
+/** The order that flags alone give; the same as from a file with the same entries. */
+export function orderFromFlags(flags: Flags, known: Known): Order {
+  const given = givenFlags(flags, known);
+  return checkOrder(withFlags({}, given), known, (path) => placeOfFlag(path, given) ?? placeOfMissing(path, known));
+}
+
+type Given = { flag: OrderFlag; value: unknown };
+
+function givenFlags(flags: Flags, known: Known): Given[] {
+  return orderFlags(known).flatMap((flag) => {
+    const value = flags[flag.name];
+    return value === undefined ? [] : [{ flag, value }];
+  });
+}
+
+function withFlags(values: Values, given: readonly Given[]): Values {
+  const out = { ...values };
+  for (const { flag: { path: [outer, inner] }, value } of given) {
+    if (outer === undefined) continue;
+    const below = out[outer];
+    out[outer] = inner === undefined ? value : { ...(isValues(below) && below), [inner]: value };
+  }
+  return out;
+}
+
+function placeOfFlag(path: readonly PropertyKey[], given: readonly Given[]): { field: string } | undefined {
+  const found = given.find(({ flag }) => flag.path.every((key, i) => key === path[i]));
+  return found && { field: `--${found.flag.name}` };
+}
+
+/** An entry that no flag gave is missing: named by the flag that would give it. */
+function placeOfMissing(path: readonly PropertyKey[], known: Known): { field: string } {
+  const flag = orderFlags(known).find(({ path: [outer] }) => outer === path[0]);
+  return { field: flag ? `--${flag.name}` : fieldName(path) };
+}
+
+/** 'wires 2' for the second wire, 'limits.l' for an entry below another. */
+function fieldName(path: readonly PropertyKey[]): string {
+  return path.reduce<string>((name, key) => (typeof key === 'number' ? `${name} ${key + 1}` : name === '' ? String(key) : `${name}.${String(key)}`), '');
+}
+
+function isValues(value: unknown): value is Values {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** What `read` gives, unless there are earlier mistakes, to which its own are added. */
+function settled(read: () => Order, earlier: readonly Mistake[]): Order {
+  const order = attempt(read);
+  const mistakes = [...earlier, ...(order instanceof UserMistake ? order.mistakes : [])];
+  if (mistakes.length > 0 || order instanceof UserMistake) throw new UserMistake(mistakes.toSorted((a, b) => (a.row ?? 0) - (b.row ?? 0)));
+  return order;
+}
+
+function attempt(read: () => Order): Order | UserMistake {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof UserMistake) return error;
+    throw error;
+  }
+}
