@@ -42,17 +42,19 @@ export interface ZeroReading {
   error: Written;
 }
 
+/** A gauge of the bench's kind without any error. */
+export function idealScrewGauge({ screwGauge: { pitch, divisions } }: Bench): ScrewGauge {
+  return { pitch, divisions, leastCount: dividedBy(pitch, divisions), zeroOffset: 0, scaleError: 0 };
+}
+
 /** A gauge of the bench's kind: its zero error one of the bench's list, as read; its true offset anywhere that reads so. */
-export function makeScrewGauge({ screwGauge }: Bench, random: Random): ScrewGauge {
-  const { pitch, divisions, zeroErrors, limitOfError } = screwGauge;
-  const leastCount = dividedBy(pitch, divisions);
-  const zero = Number(random.pick(zeroErrors));
+export function makeScrewGauge(bench: Bench, random: Random): ScrewGauge {
+  const ideal = idealScrewGauge(bench);
+  const zero = Number(random.pick(bench.screwGauge.zeroErrors));
   return {
-    pitch,
-    divisions,
-    leastCount,
-    zeroOffset: zero + within(Number(leastCount) / 2, random),
-    scaleError: within(limitOfError, random),
+    ...ideal,
+    zeroOffset: zero + within(Number(ideal.leastCount) / 2, random),
+    scaleError: within(bench.screwGauge.limitOfError, random),
   };
 }
 

@@ -28,7 +28,7 @@ export function screwGaugeSteps(zero: ZeroError): Step[] {
         { id: 'least count ten times too small', as: 'pitch / (10 * N)' },
       ],
     },
-    { kind: 'reading', id: 'n0', tex: 'n_0', unit: '' },
+    { kind: 'reading', id: 'n0', tex: 'n_{0}', unit: '' },
     { kind: 'relation', id: 'e', tex: 'e', unit: 'mm', digits: { decimals: 2 }, ...zeroError[zero] },
     { kind: 'reading', id: 'msr', tex: '\\mathrm{MSR}', unit: 'mm', per: 'gauge' },
     { kind: 'reading', id: 'n', tex: 'n', unit: '', per: 'gauge' },

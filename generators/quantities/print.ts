@@ -1,7 +1,7 @@
 import type { Expression } from './expression.ts';
 
 /** How tightly a printed piece holds together; a looser piece inside a tighter one needs brackets. */
-export const Hold = { sum: 1, product: 2, negative: 3, power: 4, atom: 5 } as const;
+export const Hold = { sum: 1, negative: 2, product: 3, power: 4, atom: 5 } as const;
 export type Hold = (typeof Hold)[keyof typeof Hold];
 
 /** A printed piece and how tightly it holds. */
@@ -57,10 +57,10 @@ function piece(expression: Expression, dialect: Dialect): Piece {
         hold: Hold.sum,
       };
     case 'product':
-      return { text: dialect.product(at(expression.left, Hold.product), at(expression.right, Hold.negative)), hold: Hold.product };
+      return { text: dialect.product(at(expression.left, Hold.negative), at(expression.right, Hold.power)), hold: Hold.product };
     case 'quotient':
       return dialect.barGroups
         ? { text: dialect.quotient(at(expression.left, Hold.sum), at(expression.right, Hold.sum)), hold: Hold.power }
-        : { text: dialect.quotient(at(expression.left, Hold.product), at(expression.right, Hold.negative)), hold: Hold.product };
+        : { text: dialect.quotient(at(expression.left, Hold.negative), at(expression.right, Hold.power)), hold: Hold.product };
   }
 }

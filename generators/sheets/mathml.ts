@@ -21,7 +21,9 @@ const NUMBER = /\d+(?:\.\d+)?/g;
 function split(tex: string): string[] {
   let count = 0;
   const marked = tex.replace(NUMBER, () => `7${1000 + count++}7`);
-  return render(marked).split(/(?<=<mn>)7\d{4}7(?=<\/mn>)/);
+  const parts = render(marked).split(/(?<=<mn>)7\d{4}7(?=<\/mn>)/);
+  if (parts.length !== count + 1) throw new Error(`a number in "${tex}" needs braces round it`);
+  return parts;
 }
 
 function render(tex: string): string {
@@ -30,6 +32,7 @@ function render(tex: string): string {
 }
 
 /** A formula for print: the span gives the tagged PDF a Figure whose text alternative is the formula read aloud. */
-export function printedFormula(line: Line, escape: (text: string) => string): string {
-  return `<span class="math" role="img" aria-label="${escape(line.spoken)}">${mathml(line.tex)}</span>`;
+export function printedFormula(line: Line, escape: (text: string) => string, style: 'inline' | 'display' = 'inline'): string {
+  const math = style === 'display' ? mathml(line.tex).replace('<math', '<math displaystyle="true"') : mathml(line.tex);
+  return `<span class="math" role="img" aria-label="${escape(line.spoken)}">${math}</span>`;
 }

@@ -1,0 +1,80 @@
+import type { Bench } from '../apparatus/bench.ts';
+import type { Written } from '../quantities/step.ts';
+import type { Ask } from './ask.ts';
+import { type BridgePlan, idealNull, planBridge } from './bridge-plan.ts';
+
+/** A change to the apparatus that would do, with the plan that it gives. */
+export type Alternative =
+  | { change: 'length'; centimetres: number; plan: BridgePlan }
+  | { change: 'diameter'; gauge: string; plan: BridgePlan }
+  | { change: 'box'; plugs: readonly Written[]; plan: BridgePlan }
+  | { change: 'window'; window: readonly [number, number]; plan: BridgePlan }
+  | { change: 'interchange'; settings: { R: Written; direct: number; interchanged: number }[] };
+
+/** A thinner or thicker wire to offer. */
+export interface OfferedGauge {
+  gauge: string;
+  diameter: number;
+}
+
+/** Longer than a metre and a half is awkward on a bench; common practice, no source. */
+const LONGEST = 150;
+const SHORTEST = 20;
+const BOXES: readonly (readonly Written[])[] = [
+  ['0.1', '0.2', '0.2', '0.5', '1', '2', '2', '5', '10', '20'],
+  ['0.01', '0.02', '0.02', '0.05', '0.1', '0.2', '0.2', '0.5', '1', '2', '2', '5'],
+  ['1', '2', '2', '5', '10', '20', '20', '50', '100'],
+];
+const WINDOWS: readonly (readonly [number, number])[] = [
+  [35, 65],
+  [30, 70],
+];
+
+/** Changes, one at a time, after which the box can balance the wire in enough rows. */
+export function alternatives(ask: Ask, gauges: readonly OfferedGauge[]): Alternative[] {
+  const enough = (changed: Partial<Ask>) => {
+    const plan = planBridge({ ...ask, ...changed });
+    return plan.usable.length >= ask.rows ? plan : undefined;
+  };
+  const first = <T, A>(list: readonly T[], tried: (one: T) => A | undefined): A[] => {
+    for (const one of list) {
+      const found = tried(one);
+      if (found) return [found];
+    }
+    return [];
+  };
+  const withWire = (wire: Partial<Ask['wire']>) => enough({ wire: { ...ask.wire, ...wire } });
+  return [
+    ...first(lengths(ask.wire.length), (length) => offer(withWire({ length }), (plan) => ({ change: 'length' as const, centimetres: length, plan }))),
+    ...first(nearestFirst(gauges, ask.wire.diameter), ({ gauge, diameter }) =>
+      offer(withWire({ diameter }), (plan) => ({ change: 'diameter' as const, gauge, plan })),
+    ),
+    ...first(BOXES, (plugs) => offer(enough({ bench: withPlugs(ask.bench, plugs) }), (plan) => ({ change: 'box' as const, plugs, plan }))),
+    ...first(WINDOWS, (window) => offer(enough({ window }), (plan) => ({ change: 'window' as const, window, plan }))),
+    ...interchanged(ask),
+  ];
+}
+
+const withPlugs = (bench: Bench, plugs: readonly Written[]): Bench => ({ ...bench, box: { ...bench.box, plugs: [...plugs] } });
+
+const offer = <A>(plan: BridgePlan | undefined, as: (plan: BridgePlan) => A): A | undefined => plan && as(plan);
+
+/** Nearest lengths first, in steps of 5 cm. */
+function lengths(from: number): number[] {
+  const all: number[] = [];
+  for (let length = SHORTEST; length <= LONGEST; length += 5) all.push(length);
+  return all.sort((a, b) => Math.abs(a - from) - Math.abs(b - from));
+}
+
+function nearestFirst(gauges: readonly OfferedGauge[], diameter: number): OfferedGauge[] {
+  return [...gauges].sort((a, b) => Math.abs(a.diameter - diameter) - Math.abs(b.diameter - diameter));
+}
+
+/** Each setting used twice, once in either gap, makes two rows of one: half as many settings do. */
+function interchanged(ask: Ask): Alternative[] {
+  const { X, usable } = planBridge(ask);
+  const settings = usable.map(({ R, l }) => ({ R, direct: l, interchanged: 100 - idealNull(ask.known, Number(R), X) }));
+  const [low, high] = ask.window;
+  const both = settings.filter(({ interchanged: l }) => l >= low && l <= high);
+  return both.length * 2 >= ask.rows ? [{ change: 'interchange', settings: both }] : [];
+}

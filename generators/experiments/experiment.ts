@@ -1,0 +1,32 @@
+import type { Readings } from '../quantities/evaluate.ts';
+import type { Step } from '../quantities/step.ts';
+import type { Limit } from '../quantities/uncertainty.ts';
+import type { Streams } from '../random.ts';
+import type { Ask } from './ask.ts';
+import type { BridgePlan } from './bridge-plan.ts';
+import type { Layout } from './layout.ts';
+
+/** A set of readings as the instruments gave them, and what lay behind. */
+export interface Observed {
+  /** Plain choices that decide which steps stand. */
+  form: Record<string, string>;
+  readings: Readings;
+  /** True values, for the teacher; by name, in the units of the quantity. */
+  truth: Record<string, number>;
+}
+
+export interface Experiment {
+  id: string;
+  /** Goes up when the same seed would make other numbers. */
+  edition: number;
+  layout: Layout;
+  /** The steps of a sheet; its form decides between variants. */
+  steps(form: Record<string, string>): Step[];
+  plan(ask: Ask): BridgePlan;
+  /** One set of readings from the simulated bench; undefined where these draws gave none that can be used. */
+  observe(ask: Ask, streams: Streams): Observed | undefined;
+  /** The readings that ideal apparatus would give, for the plan. */
+  ideal(ask: Ask): Pick<Observed, 'form' | 'readings'>;
+  /** Half-widths of what all rows share, from the sizes of the bench. */
+  halfWidths(ask: Ask): Record<string, Limit>;
+}

@@ -1,0 +1,66 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import nunjucks from 'nunjucks';
+import type { Line } from '../quantities/working.ts';
+import { printedFormula } from '../sheets/mathml.ts';
+
+const folder = fileURLToPath(new URL('../../templates', import.meta.url));
+
+/** What a sentence's blanks are filled with: a formula, or plain text. */
+export type Blanks = Record<string, Line | string>;
+
+/** The one Nunjucks environment, for the press and for the site; a missing variable is an error. */
+export function templates(): nunjucks.Environment {
+  const environment = new nunjucks.Environment(new nunjucks.FileSystemLoader(folder), {
+    autoescape: true,
+    throwOnUndefined: true,
+    trimBlocks: true,
+    lstripBlocks: true,
+  });
+  const safe = (html: string) => new nunjucks.runtime.SafeString(html);
+  environment.addFilter('math', (line: Line) => safe(printedFormula(line, escape)));
+  environment.addFilter('display', (line: Line) => safe(printedFormula(line, escape, 'display')));
+  environment.addFilter('prose', (sentence: string, blanks: Blanks) => safe(prose(sentence, blanks)));
+  environment.addFilter('cssString', (text: string) => safe(cssString(text)));
+  environment.addFilter('sizeClass', (size: string) => `size-${size}`);
+  environment.addGlobal('fontUrl', fontUrl);
+  return environment;
+}
+
+/** A sentence of content with its named blanks filled: symbols as formulas, the rest as text. */
+function prose(sentence: string, blanks: Blanks): string {
+  return sentence
+    .split(/(\{\w+\})/)
+    .map((part) => {
+      const name = /^\{(\w+)\}$/.exec(part)?.[1];
+      if (name === undefined) return escape(part);
+      const filling = blanks[name];
+      if (filling === undefined) throw new Error(`no word for the blank {${name}} in "${sentence}"`);
+      return typeof filling === 'string' ? escape(filling) : printedFormula(filling, escape);
+    })
+    .join('');
+}
+
+const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+
+function escape(text: string): string {
+  return text.replace(/[&<>"']/g, (character) => entities[character]!);
+}
+
+/** Any text as a CSS string: what could end it is written as a code point. */
+function cssString(text: string): string {
+  return `"${text.replace(/["\\<\n\r\f\0]/g, (character) => `\\${character.codePointAt(0)!.toString(16)} `)}"`;
+}
+
+const require = createRequire(import.meta.url);
+const fonts = new Map<string, string>();
+
+/** A font of an installed package, as a data URL. */
+function fontUrl(file: string): string {
+  const kept = fonts.get(file);
+  if (kept) return kept;
+  const url = `data:font/woff2;base64,${readFileSync(require.resolve(file)).toString('base64')}`;
+  fonts.set(file, url);
+  return url;
+}
