@@ -15,6 +15,9 @@ const NO_NETWORK = [
 /** Letters keep their designed widths, so that lines break alike on every machine. */
 const SAME_LETTERS = '--font-render-hinting=none';
 
+/** Stands as Creator in the PDF, in place of the machine's own details. */
+const CREATOR = '--user-agent=Slidewire';
+
 /**
  * Starts a browser without a window, without network, spoken to through a pipe.
  *
@@ -23,11 +26,9 @@ const SAME_LETTERS = '--font-render-hinting=none';
  * printed is Slidewire's own HTML, with scripts and network off.
  * @throws UserMistake when it does not start either way
  */
-export async function launch(found: BrowserFound): Promise<Browser> {
-  if (process.getuid?.() === 0) return launchWith(found, ['--no-sandbox']).catch((cause) => doesNotStart(found, cause));
-  return launchWith(found, [])
-    .catch(() => launchWith(found, ['--no-sandbox']))
-    .catch((cause) => doesNotStart(found, cause));
+export async function launch(found: BrowserFound, { root = process.getuid?.() === 0 } = {}): Promise<Browser> {
+  const bare = () => launchWith(found, ['--no-sandbox']);
+  return (root ? bare() : launchWith(found, []).catch(bare)).catch((cause) => doesNotStart(found, cause));
 }
 
 function launchWith(found: BrowserFound, sandbox: string[]): Promise<Browser> {
@@ -37,7 +38,7 @@ function launchWith(found: BrowserFound, sandbox: string[]): Promise<Browser> {
     env: { ...process.env, ...found.env },
     pipe: true,
     protocolTimeout: PATIENCE,
-    args: [...sandbox, ...NO_NETWORK, SAME_LETTERS],
+    args: [...sandbox, ...NO_NETWORK, SAME_LETTERS, CREATOR],
   });
 }
 

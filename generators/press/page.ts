@@ -1,9 +1,12 @@
 import type { Browser, Page } from 'puppeteer-core';
 import { PATIENCE } from './launch.ts';
 
-/** The browser, or the part of it that held the page, is gone: another browser may succeed. */
-export class BrowserDied extends Error {
-  override readonly name = 'BrowserDied';
+/** How long a page may take to open, in ms. */
+const OPENING = 30_000;
+
+/** The document itself is at fault: another try would end the same way. */
+export class BadDocument extends Error {
+  override readonly name = 'BadDocument';
 }
 
 /**
@@ -11,19 +14,26 @@ export class BrowserDied extends Error {
  * Scripts do not run. The title is that of the document unless another is given.
  *
  * Every document gets a fresh page: the names of table headings in the PDF count on through a page's life.
- * @throws BrowserDied; Error when the document asks for anything outside itself, or a font of it cannot be read
+ * @throws BadDocument when it asks for anything outside itself, or a font of it cannot be read;
+ *   any other error when the browser, or the part of it that held the page, dies
  */
 export async function pdfOf(browser: Browser, html: string, title?: string): Promise<Uint8Array> {
-  let page: Page | undefined;
+  const page = await soon(browser.newPage());
   try {
-    page = await browser.newPage();
-    const crash = new Promise<never>((_, fail) => page!.once('error', (cause) => fail(new BrowserDied('', { cause }))));
+    const crash = new Promise<never>((_, fail) => page.once('error', fail));
     return await Promise.race([printed(page, html, title), crash]);
-  } catch (cause) {
-    throw browser.connected || cause instanceof BrowserDied ? cause : new BrowserDied('', { cause });
   } finally {
-    await page?.close().catch(() => undefined);
+    await page.close().catch(() => undefined); // dead with its browser, perhaps
   }
+}
+
+/** A page whose process dies while it opens never answers; elsewhere it takes a tenth of a second. */
+function soon<T>(opening: Promise<T>): Promise<T> {
+  let timer: NodeJS.Timeout;
+  const late = new Promise<never>((_, fail) => {
+    timer = setTimeout(() => fail(new Error('the browser opens no page')), OPENING);
+  });
+  return Promise.race([opening, late]).finally(() => clearTimeout(timer));
 }
 
 async function printed(page: Page, html: string, title: string | undefined): Promise<Uint8Array> {
@@ -33,7 +43,7 @@ async function printed(page: Page, html: string, title: string | undefined): Pro
   });
   await page.setJavaScriptEnabled(false);
   await page.setContent(unseen(html), { timeout: PATIENCE });
-  if (outside.length > 0) throw new Error(`a sheet carries everything inside itself, but this one asks for ${outside.join(', ')}`);
+  if (outside.length > 0) throw new BadDocument(`a sheet carries everything inside itself, but this one asks for ${outside.join(', ')}`);
   await loadFonts(page);
   if (title !== undefined) await page.evaluate((given) => void (document.title = given), title);
   return page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: PATIENCE });
@@ -54,5 +64,5 @@ async function loadFonts(page: Page): Promise<void> {
     const loads = await Promise.allSettled(faces.map((face) => face.load()));
     return faces.filter((_, i) => loads[i]!.status === 'rejected').map((face) => face.family);
   });
-  if (unreadable.length > 0) throw new Error(`fonts of this document cannot be read: ${unreadable.join(', ')}`);
+  if (unreadable.length > 0) throw new BadDocument(`fonts of this document cannot be read: ${unreadable.join(', ')}`);
 }

@@ -1,7 +1,7 @@
 import type { Browser } from 'puppeteer-core';
 import { type BrowserFound, findBrowser } from './browser.ts';
 import { launch } from './launch.ts';
-import { BrowserDied, pdfOf } from './page.ts';
+import { BadDocument, pdfOf } from './page.ts';
 import { pageCount, undated } from './pdf.ts';
 import type { Environment } from './places.ts';
 import { turns } from './turns.ts';
@@ -23,7 +23,7 @@ export interface Press {
    * Prints one self-contained HTML document (styles inside, fonts and pictures as `data:` URLs)
    * and writes the PDF; the file is there whole or not at all. The same document gives the same
    * bytes from the same browser. If the browser dies, a new one tries once more.
-   * @throws Error when the document is not self-contained, or the browser dies again
+   * @throws BadDocument when the document is not self-contained; Error when the browser dies again
    */
   print(html: string, file: string, options?: { title?: string }): Promise<{ pages: number }>;
   /** Ends the browser; printing after that fails. */
@@ -40,14 +40,10 @@ export async function openPress({ env = process.env, found, workers = 1 }: Press
   await browsers.current();
   const turn = turns(workers);
 
-  async function attempt(html: string, title?: string): Promise<Uint8Array> {
-    return pdfOf(await browsers.current(), html, title);
-  }
-
   return {
     found: chosen,
     async print(html, file, { title } = {}) {
-      const pdf = await turn(() => twice(() => attempt(html, title), file, chosen));
+      const pdf = await turn(() => twice(browsers.current, (browser) => pdfOf(browser, html, title), file));
       await writeWhole(file, undated(pdf));
       return { pages: pageCount(pdf) };
     },
@@ -55,19 +51,18 @@ export async function openPress({ env = process.env, found, workers = 1 }: Press
   };
 }
 
-/** A second try if the browser dies in the first: it may have been the machine's memory, or someone's hand. */
-async function twice<T>(attempt: () => Promise<T>, file: string, { executable }: BrowserFound): Promise<T> {
+/** A second try when the browser dies in the first: it may have been the machine's memory, or someone's hand. */
+async function twice<T>(browser: () => Promise<Browser>, work: (browser: Browser) => Promise<T>, file: string): Promise<T> {
+  const first = await browser();
   try {
-    return await attempt();
-  } catch (first) {
-    if (!(first instanceof BrowserDied)) throw first;
+    return await work(first);
+  } catch (error) {
+    if (error instanceof BadDocument) throw error;
   }
-  try {
-    return await attempt();
-  } catch (second) {
-    if (!(second instanceof BrowserDied)) throw second;
-    throw new Error(`the browser ${executable} died twice while printing ${file}; is there enough memory?`, { cause: second });
-  }
+  const second = await browser();
+  return work(second).catch((cause) => {
+    throw new Error(`the browser failed twice while printing ${file}; is there enough memory?`, { cause });
+  });
 }
 
 /** One browser at a time: the next is started when the last is gone, and by one caller only. */

@@ -1,0 +1,81 @@
+import { execFileSync } from 'node:child_process';
+import { accessSync, constants, readFileSync } from 'node:fs';
+import { delimiter, join } from 'node:path';
+import { describe } from 'vitest';
+import { type BrowserFound, findBrowser } from '../../generators/press/browser.ts';
+import { bundledBrowser } from '../../generators/press/bundled.ts';
+
+/** The output of an outside program. */
+export function run(program: string, ...args: string[]): string {
+  return execFileSync(program, args, { encoding: 'utf8', maxBuffer: 1e8 });
+}
+
+/** Like `describe`; without one of the programs it fails under CI and skips elsewhere, saying so. */
+export function describeWith(programs: string[], title: string, body: () => void): void {
+  const missing = programs.filter((program) => !onPath(program));
+  if (missing.length === 0) describe(title, body);
+  else refuse(title, missing.join(' and '));
+}
+
+/** The same tests with the installed and with the bundled browser. */
+export async function describeWithEachBrowser(title: string, body: (found: BrowserFound) => void): Promise<void> {
+  const kinds = { installed: await installedBrowser(), bundled: await bundledBrowser(process.env) };
+  for (const [kind, found] of Object.entries(kinds)) {
+    if (found) describe(`${title}, ${kind} browser`, () => body(found));
+    else refuse(title, `the ${kind} browser`);
+  }
+}
+
+function installedBrowser(): Promise<BrowserFound | undefined> {
+  const { PUPPETEER_EXECUTABLE_PATH: _, ...env } = process.env;
+  return findBrowser(env).then(
+    (found) => (found.kind === 'installed' ? found : undefined),
+    () => undefined,
+  );
+}
+
+function refuse(title: string, missing: string): void {
+  if (process.env.CI) throw new Error(`${title}: ${missing} is missing`);
+  describe.skip(`${title} (skipped: ${missing} is missing)`);
+}
+
+function onPath(program: string): boolean {
+  return (process.env.PATH ?? '').split(delimiter).some((folder) => {
+    try {
+      accessSync(join(folder, program), constants.X_OK);
+      return true;
+    } catch {
+      return false;
+    }
+  });
+}
+
+/** Ids of all processes below one; read from Linux's /proc. */
+export function processesBelow(id: number): number[] {
+  const children = readProcess(id, `task/${id}/children`).split(' ').filter(Boolean).map(Number);
+  return children.flatMap((child) => [child, ...processesBelow(child)]);
+}
+
+/** Whether a process is a browser itself, not one of its helpers. */
+export function isBrowser(id: number): boolean {
+  const command = commandOf(id);
+  return command.includes('--remote-debugging-pipe') && !command.includes('--type=');
+}
+
+/** Whether a process holds a page of a browser. */
+export function isRenderer(id: number): boolean {
+  return commandOf(id).includes('--type=renderer');
+}
+
+export function commandOf(id: number): string {
+  return readProcess(id, 'cmdline');
+}
+
+/** Empty when the process has just ended. */
+function readProcess(id: number, file: string): string {
+  try {
+    return readFileSync(`/proc/${id}/${file}`, 'utf8');
+  } catch {
+    return '';
+  }
+}
