@@ -2,25 +2,8 @@ import { bridgeBoard, onWire, place } from './board.ts';
 import { cell, dimension, galvanometer, key, resistor, terminal, type ResistorSymbol } from './electrical.ts';
 import { fill } from './fill.ts';
 import { size, symbols, words } from './lettering.ts';
-import { figure, lines, pen, shape, type Frame, type Point } from './svg.ts';
-
-/** Letters of the diagram; the wire's ends and its scale run from `start` (0 cm) to `end` (100 cm). */
-export interface CircuitLetters {
-  start: string;
-  end: string;
-  jockey: string;
-  centre: string;
-  galvanometer: string;
-}
-
-export interface CircuitWords {
-  letters: CircuitLetters;
-  /** Names written beside the parts. */
-  names: { known: string; unknown: string; strip: string; protective: string; galvanometer: string; jockey: string; cell: string; key: string };
-  /** Text alternatives, with {left}, {right} and the letters in their places. */
-  bridge: string;
-  fourArms: string;
-}
+import { figure, lines, pen, solid, type Frame, type Point } from './svg.ts';
+import type { CircuitLetters, CircuitWords, FigureWords } from './words.ts';
 
 export interface Circuit extends Frame {
   /** The gap that holds the resistance box. */
@@ -40,7 +23,7 @@ const jockeyAt = 42;
 const diamond = { start: [14, 30], end: [76, 30], centre: [45, 5.5], jockey: [45, 54.5] } as const;
 
 /** The metre bridge as it is wired: 120 × 98 mm. */
-export function bridgeCircuit(circuit: BridgeCircuit, spoken: CircuitWords): string {
+export function bridgeCircuit(circuit: BridgeCircuit, { circuit: spoken }: FigureWords): string {
   const { letters, names } = spoken;
   const parts = [
     bridgeBoard(),
@@ -56,7 +39,7 @@ export function bridgeCircuit(circuit: BridgeCircuit, spoken: CircuitWords): str
 }
 
 /** The same circuit as four arms of a Wheatstone bridge: 90 × 72 mm. */
-export function fourArmCircuit(circuit: Circuit, spoken: CircuitWords): string {
+export function fourArmCircuit(circuit: Circuit, { circuit: spoken }: FigureWords): string {
   const { letters } = spoken;
   const { start, end, centre, jockey } = diamond;
   const [left, right] = inGaps(circuit);
@@ -112,7 +95,7 @@ function galvanometerBranch({ symbol }: Circuit, letters: CircuitLetters): strin
     resistor([60, 30], [60, 45], symbol),
     galvanometer([60, 45], [60, 54], letters.galvanometer),
     lines([[[60, 54], [60, 55], [x, 55], [x, tip - 2]]], pen.line),
-    shape([[x, tip], [x - 0.9, tip - 2.6], [x + 0.9, tip - 2.6]], { fill: '#000', stroke: 'none', 'stroke-width': undefined }),
+    solid([[x, tip], [x - 0.9, tip - 2.6], [x + 0.9, tip - 2.6]]),
     terminal(place.centre),
     words([63.2, 31.6], letters.centre, { anchor: 'start' }),
     words([x + 2, tip - 1.8], letters.jockey, { anchor: 'start' }),

@@ -1,5 +1,5 @@
 import { centred, words } from './lettering.ts';
-import { circle, lines, pen, shape, type Point } from './svg.ts';
+import { circle, lines, pen, shape, solid, type Point } from './svg.ts';
 
 /** The resistor: the rectangle of IEC 60617 or the zig-zag of many school books. */
 export type ResistorSymbol = 'rectangle' | 'zigzag';
@@ -61,7 +61,7 @@ export function terminal(at: Point): string {
 export function dimension(from: Point, to: Point): string {
   const way = along(from, to);
   const head = (tip: number, back: number) =>
-    shape([way.at(tip), way.at(tip + back, 0.6), way.at(tip + back, -0.6)], { fill: '#000', stroke: 'none', 'stroke-width': undefined });
+    solid([way.at(tip), way.at(tip + back, 0.6), way.at(tip + back, -0.6)]);
   return lines([[from, to]], pen.thin) + head(0, 2.2) + head(way.length, -2.2);
 }
 

@@ -16,7 +16,10 @@ export function words(at: Point, text: string, manner: Manner = {}): string {
   return set(at, escape(text), manner);
 }
 
-/** A symbol or expression: single letters sloping, as ISO 80000-1 asks for quantities, all else upright. */
+/**
+ * A symbol or expression: single letters sloping, as ISO 80000-1 asks for quantities, all else upright,
+ * also a difference's Δ and a unit after a number and a space.
+ */
 export function symbols(at: Point, expression: string, manner: Manner = {}): string {
   return set(at, sloped(expression), manner);
 }
@@ -32,7 +35,7 @@ export function centred([x, y]: Point, letters: number = size.text): Point {
 }
 
 function sloped(expression: string): string {
-  return escape(expression).replace(/(?<![\p{L}&])\p{L}(?!\p{L})/gu, '<tspan font-style="italic">$&</tspan>');
+  return escape(expression).replace(/(?<![\p{L}&]|\d )(Δ?)(?![ΩΔ])(\p{L})(?!\p{L})/gu, '$1<tspan font-style="italic">$2</tspan>');
 }
 
 function set([x, y]: Point, content: string, { size: letters = size.text, anchor = 'middle', turn, part }: Manner): string {

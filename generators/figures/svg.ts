@@ -74,6 +74,11 @@ export function lines(list: readonly (readonly Point[])[], width: number, more: 
   return element('path', { d: trace(list), fill: 'none', stroke: '#000', 'stroke-width': width, ...more });
 }
 
+/** A black shape without an outline, as an arrow's head. */
+export function solid(corners: readonly Point[]): string {
+  return element('path', { d: `${trace([corners])}Z` });
+}
+
 /** A closed shape, white unless told. */
 export function shape(corners: readonly Point[], more: Attributes = {}): string {
   return element('path', { d: `${trace([corners])}Z`, fill: '#fff', stroke: '#000', 'stroke-width': pen.thin, ...more });
@@ -81,6 +86,11 @@ export function shape(corners: readonly Point[], more: Attributes = {}): string 
 
 export function box(x: number, y: number, width: number, height: number, more: Attributes = {}): string {
   return element('rect', { x, y, width, height, fill: '#fff', stroke: '#000', 'stroke-width': pen.thin, ...more });
+}
+
+/** A ground without an outline. */
+export function patch(x: number, y: number, width: number, height: number, fill = '#fff'): string {
+  return element('rect', { x, y, width, height, fill });
 }
 
 export function circle([cx, cy]: Point, r: number, more: Attributes = {}): string {

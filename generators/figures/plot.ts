@@ -1,0 +1,85 @@
+import type { Written } from '../quantities/step.ts';
+import { valueAt, type Axis } from './axis.ts';
+import { size, symbols } from './lettering.ts';
+import { lines, patch, pen, type Point } from './svg.ts';
+
+export interface GraphPoint {
+  x: Written;
+  y: Written;
+  /** Half the height of its uncertainty bar. */
+  uy?: number;
+}
+
+/** Axes and where a pair of values stands on the paper. */
+export interface Plane {
+  x: Axis;
+  y: Axis;
+  at(x: number, y: number): Point;
+}
+
+/** y = slope · x + intercept, in the units of the axes. */
+export interface StraightLine {
+  slope: number;
+  intercept: number;
+}
+
+/** The triangle from which the slope is read, between two places on the line. */
+export interface Triangle {
+  x1: number;
+  x2: number;
+  /** What is written at its sides: 'Δl = 40.0 cm', 'ΔX = 2.15 Ω'. */
+  run: string;
+  rise: string;
+}
+
+/** Points as slanting crosses, 2.4 mm across, so that they stand out from bars and grid. */
+export function crosses({ at }: Plane, points: readonly GraphPoint[]): string {
+  const strokes = points.flatMap((point) => {
+    const [x, y] = at(Number(point.x), Number(point.y));
+    return [[[x - 1.2, y - 1.2], [x + 1.2, y + 1.2]], [[x - 1.2, y + 1.2], [x + 1.2, y - 1.2]]] as Point[][];
+  });
+  return lines(strokes, pen.line, { 'data-part': 'points' });
+}
+
+/** From y − u to y + u, with short ends. */
+export function uncertaintyBars({ at }: Plane, points: readonly GraphPoint[]): string {
+  const strokes = points.flatMap(({ x, y, uy }) => {
+    if (uy === undefined) return [];
+    const [centre, low] = at(Number(x), Number(y) - uy);
+    const [, high] = at(Number(x), Number(y) + uy);
+    return [[[centre, low], [centre, high]], [[centre - 0.8, low], [centre + 0.8, low]], [[centre - 0.8, high], [centre + 0.8, high]]] as Point[][];
+  });
+  return strokes.length === 0 ? '' : lines(strokes, pen.thin, { 'data-part': 'bars' });
+}
+
+/** The line from the paper's left edge, where that is zero, or from just before the points, to just past them; never off the paper. */
+export function lineAcross({ x, y, at }: Plane, { slope, intercept }: StraightLine, points: readonly GraphPoint[]): string {
+  const half = (valueAt(x, 1) - valueAt(x, 0)) / 2;
+  const across = points.map((point) => Number(point.x));
+  const start = x.first === 0 ? 0 : Math.min(...across) - half;
+  const crossings = slope === 0 ? [] : [0, y.squares].map((square) => (valueAt(y, square) - intercept) / slope).sort((a, b) => a - b);
+  const from = Math.max(valueAt(x, 0), start, ...crossings.slice(0, 1));
+  const to = Math.min(valueAt(x, x.squares), Math.max(...across) + half, ...crossings.slice(1));
+  if (from >= to) return '';
+  return lines([[at(from, slope * from + intercept), at(to, slope * to + intercept)]], pen.line, { 'data-part': 'line' });
+}
+
+/** Run below and rise to the right of a rising line, above and right of a falling one. */
+export function slopeTriangle({ at }: Plane, { slope, intercept }: StraightLine, { x1, x2, run, rise }: Triangle): string {
+  const [start, end] = [at(x1, slope * x1 + intercept), at(x2, slope * x2 + intercept)];
+  const corner: Point = [end[0], start[1]];
+  const runAt: Point = [(start[0] + corner[0]) / 2, start[1] + (slope < 0 ? -1.8 : 4.8)];
+  const riseAt: Point = [corner[0] + 2, (corner[1] + end[1]) / 2 + 1];
+  return (
+    lines([[start, corner, end]], pen.line, { 'stroke-dasharray': '2 1', 'data-part': 'triangle' }) +
+    clear(runAt, run, 'middle') +
+    clear(riseAt, rise, 'start')
+  );
+}
+
+/** Lettering on a white ground, so that the grid does not run through it. */
+function clear([x, y]: Point, text: string, anchor: 'middle' | 'start'): string {
+  const width = text.length * size.text * 0.5;
+  const left = anchor === 'middle' ? x - width / 2 : x;
+  return patch(left - 0.8, y - 3, width + 1.6, 4.2) + symbols([x, y], text, { anchor });
+}

@@ -1,0 +1,65 @@
+/** Where something stands on a scale; {number} is an engraved one, {n} and {next} count small divisions from it. */
+export interface StandingWords {
+  atNumber: string;
+  atMark: string;
+  between: string;
+  midway: string;
+}
+
+/** Every word on or about a drawing, as content/en/figures.yaml holds them. {places} are filled by the drawing. */
+export interface FigureWords {
+  circuit: CircuitWords;
+  standing: StandingWords;
+  /** {from}, {to}, {where} */
+  metreScale: string;
+  /** {leftFrom}, {leftTo}, {left}, {rightFrom}, {rightTo}, {right} */
+  rule: string;
+  screwGauge: ScrewGaugeWords;
+  plugBox: { seen: string; none: string; in: string; out: string; unit: string };
+  dial: { seen: string; zero: string; side: string; stop: string; left: string; right: string };
+  /** {from}, {to}, {where} */
+  thermometer: string;
+  graph: GraphWords;
+}
+
+export interface ScrewGaugeWords {
+  /** {main}, {circular}, {first}, {last} */
+  seen: string;
+  /** The last mark uncovered above the reference line: {number}, {n}. */
+  atNumber: string;
+  atMark: string;
+  /** No mark uncovered. */
+  covered: string;
+  /** Below the line, right of that mark; only where the pitch is half a millimetre. */
+  half: string;
+  noHalf: string;
+  circularNumber: string;
+  circularLine: string;
+}
+
+/** Letters of the diagram; the wire's ends and its scale run from `start` (0 cm) to `end` (100 cm). */
+export interface CircuitLetters {
+  start: string;
+  end: string;
+  jockey: string;
+  centre: string;
+  galvanometer: string;
+}
+
+export interface CircuitWords {
+  letters: CircuitLetters;
+  /** Names written beside the parts. */
+  names: { known: string; unknown: string; strip: string; protective: string; galvanometer: string; jockey: string; cell: string; key: string };
+  /** Text alternatives, with {left}, {right} and the letters in their places. */
+  bridge: string;
+  fourArms: string;
+}
+
+export interface GraphWords {
+  /** {width}, {height} */
+  paper: string;
+  /** {x}, {y}, {xFrom}, {xTo}, {yFrom}, {yTo} */
+  axes: string;
+  points: string;
+  line: string;
+}
