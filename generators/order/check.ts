@@ -1,10 +1,12 @@
 import type { z } from 'zod';
-import { UserMistake, type Mistake, type Place } from '../mistake.ts';
+import type { Mistake, Place } from '../mistake.ts';
+import { allMistakes } from './all-mistakes.ts';
+import { entries, type Entry } from './fields.ts';
 import { objectIn } from './flags.ts';
 import type { Known } from './known.ts';
 import { didYouMean } from './near-miss.ts';
 import { quote } from './quote.ts';
-import { entries, orderSchema, type Entry, type Order } from './schema.ts';
+import { orderSchema, type Order } from './schema.ts';
 
 /** Where the value at a path of the order was written. */
 export type WhereIs = (path: readonly PropertyKey[]) => Place;
@@ -17,8 +19,7 @@ export function checkOrder(values: unknown, known: Known, whereIs: WhereIs = (pa
   const schema = orderSchema(known);
   const result = schema.safeParse(values, { reportInput: true });
   if (result.success) return result.data;
-  const mistakes = result.error.issues.flatMap((issue) => inWords(issue, values, schema, whereIs));
-  throw new UserMistake(mistakes.toSorted((a, b) => (a.row ?? 0) - (b.row ?? 0)));
+  throw allMistakes(result.error.issues.flatMap((issue) => inWords(issue, values, schema, whereIs)));
 }
 
 function inWords(issue: z.core.$ZodIssue, values: unknown, schema: z.ZodObject, whereIs: WhereIs): Mistake[] {

@@ -50,14 +50,9 @@ function records(text: string, delimiter: Delimiter, file: string, first: number
       record_delimiter: ['\r\n', '\n', '\r'],
     });
   } catch (cause) {
-    if (!(cause instanceof CsvError)) throw cause;
+    if (!(cause instanceof CsvError && cause.code === 'CSV_QUOTE_NOT_CLOSED')) throw cause;
     const row = first + Number(cause['records'] ?? 0);
-    throw new UserMistake([{ file, row, what: unreadable(cause.code) }], { cause });
+    const what = 'a quotation mark is opened here and never closed; close it or take it out';
+    throw new UserMistake([{ file, row, what }], { cause });
   }
-}
-
-function unreadable(code: string): string {
-  return code === 'CSV_QUOTE_NOT_CLOSED'
-    ? 'a quotation mark is opened here and never closed; close it or take it out'
-    : 'the quotation marks in this row do not pair up; write a quotation mark inside a quoted cell twice, or take it out';
 }

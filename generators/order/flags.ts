@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { entries, type Entry } from './fields.ts';
 import type { Known } from './known.ts';
-import { entries, orderSchema, type Entry } from './schema.ts';
+import { orderSchema } from './schema.ts';
 
 /** One entry of the order, as the documentation lists it. */
 export interface EntryRow {

@@ -30,16 +30,25 @@ export function asChoice(words: readonly string[]): (value: unknown) => unknown 
   return ofText((text) => words.find((word) => plain(word) === plain(text)) ?? text);
 }
 
-/** 'a, b' or 'a b' or a list. */
+/** A list whose items stand apart by spaces or commas, or by semicolons where items hold commas; or a ready list. */
 export function asList(item: (value: unknown) => unknown): (value: unknown) => unknown {
   return (value) => {
-    const list = typeof value === 'string' ? value.split(/[\s,;]+/).filter((part) => part !== '') : value;
+    const list = typeof value === 'string' ? pieces(value, value.includes(';') ? /;/ : /[\s,]+/) : value;
     return Array.isArray(list) ? list.map(item) : list;
   };
 }
 
-/** '40-60', '40 to 60', '40 60' or a list of two. */
+/** A list, of which a single item may stand alone. */
+export function asOneOrMore(value: unknown): unknown {
+  return typeof value === 'string' ? [value] : value;
+}
+
+/** '40-60', '40 to 60', '40, 60' or a list of two. */
 export function asRange(value: unknown): unknown {
-  const list = typeof value === 'string' ? value.replace(/\s*cm$/, '').split(/\s*(?:-|–|\bto\b|,\s|\s)\s*/).filter((part) => part !== '') : value;
+  const list = typeof value === 'string' ? pieces(value.replace(/cm\s*$/, ''), /-|–|\bto\b|,\s|\s/) : value;
   return Array.isArray(list) ? list.map(asNumber) : list;
+}
+
+function pieces(text: string, separator: RegExp): string[] {
+  return text.split(separator).map((piece) => piece.trim()).filter((piece) => piece !== '');
 }

@@ -1,4 +1,5 @@
-import { UserMistake, type Mistake } from '../mistake.ts';
+import { UserMistake, type Mistake, type Place } from '../mistake.ts';
+import { allMistakes } from './all-mistakes.ts';
 import { checkOrder, type WhereIs } from './check.ts';
 import { orderFlags, type Flags, type OrderFlag } from './flags.ts';
 import type { Known } from './known.ts';
@@ -14,7 +15,7 @@ type Values = Record<string, unknown>;
 export function readOrder(text: string, fileName: string, known: Known, flags: Flags = {}): Order {
   const file = readYaml(text, fileName);
   const given = givenFlags(flags, known);
-  const whereIs: WhereIs = (path) => placeOfFlag(path, given) ?? { file: fileName, row: file.rowOf(path), ...(path.length > 0 && { field: fieldName(path) }) };
+  const whereIs: WhereIs = (path) => placeOfFlag(path, given) ?? { file: fileName, ...placeInFile(path, file.rowOf(path)) };
   const values = file.values ?? {};
   const found = isValues(values) ? withFlags(values, given) : values;
   return settled(() => checkOrder(found, known, whereIs), file.mistakes);
@@ -56,6 +57,10 @@ function placeOfMissing(path: readonly PropertyKey[], known: Known): { field: st
   return { field: flag ? `--${flag.name}` : fieldName(path) };
 }
 
+function placeInFile(path: readonly PropertyKey[], row: number | undefined): Place {
+  return { ...(row !== undefined && { row }), ...(path.length > 0 && { field: fieldName(path) }) };
+}
+
 /** 'wires 2' for the second wire, 'limits.l' for an entry below another. */
 function fieldName(path: readonly PropertyKey[]): string {
   return path.reduce<string>((name, key) => (typeof key === 'number' ? `${name} ${key + 1}` : name === '' ? String(key) : `${name}.${String(key)}`), '');
@@ -69,7 +74,7 @@ function isValues(value: unknown): value is Values {
 function settled(read: () => Order, earlier: readonly Mistake[]): Order {
   const order = attempt(read);
   const mistakes = [...earlier, ...(order instanceof UserMistake ? order.mistakes : [])];
-  if (mistakes.length > 0 || order instanceof UserMistake) throw new UserMistake(mistakes.toSorted((a, b) => (a.row ?? 0) - (b.row ?? 0)));
+  if (mistakes.length > 0 || order instanceof UserMistake) throw allMistakes(mistakes);
   return order;
 }
 

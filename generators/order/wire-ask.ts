@@ -1,3 +1,4 @@
+import { Decimal } from 'decimal.js';
 import { UserMistake } from '../mistake.ts';
 import type { Written } from '../quantities/step.ts';
 import type { KnownWires } from './known.ts';
@@ -22,7 +23,8 @@ const LENGTH_CM = [5, 1000] as const;
 /** Thinnest and thickest wire to be gauged by hand, mm; SWG 18 to 40 lie between (BS 3737). */
 const DIAMETER_MM = [0.05, 3] as const;
 
-const EXAMPLE = 'constantan, SWG 28, 60 cm';
+/** A wire as it may be written, for messages. */
+export const WIRE_EXAMPLE = 'constantan, SWG 28, 60 cm';
 
 /**
  * Read a wire as a teacher writes it: 'constantan, SWG 28, 60 cm' or '0.8 m of manganin, 0.38 mm'.
@@ -41,6 +43,8 @@ export function parseWireAsk(text: string, known: KnownWires): { ask: WireAsk } 
   const material = only(text, 'material', of(parts, 'material'), problems);
   const gauge = only(text, 'thickness', of(parts, 'gauge'), problems);
   const length = only(text, 'length', of(parts, 'cm'), problems);
+  // A part that could not be read is not called missing as well.
+  if (problems.length === 0) problems.push(...missing(text, { material, thickness: gauge, length }));
   const name = material === undefined ? undefined : knownMaterial(material, known, problems);
   if (gauge) checkGauge(gauge, known, problems);
   if (length !== undefined) checkLength(length, problems);
@@ -58,17 +62,22 @@ function of<K extends 'material' | 'gauge' | 'cm'>(parts: WirePart[], key: K): E
   return parts.flatMap((part) => (key in part ? [(part as Extract<WirePart, Record<K, unknown>>)[key]] : []));
 }
 
-/** The one value of a part; a part that could not be read is not called missing as well. */
 function only<T>(text: string, part: string, found: T[], problems: string[]): T | undefined {
-  if (found.length > 1) problems.push(`${quote(text)} gives more than one ${part}; give one wire, such as ${EXAMPLE}`);
-  if (found.length === 0 && problems.length === 0) {
-    problems.push(`${quote(text)} gives no ${part}; write the whole wire, such as "${EXAMPLE}"`);
-  }
+  if (found.length > 1) problems.push(`${quote(text)} gives more than one ${part}; give one wire, such as ${WIRE_EXAMPLE}`);
   return found[0];
 }
 
+function missing(text: string, parts: Record<string, unknown>): string[] {
+  const absent = Object.keys(parts).filter((part) => parts[part] === undefined);
+  return absent.length === 0
+    ? []
+    : [`${quote(text)} gives no ${absent.join(' and no ')}; write the whole wire, such as "${WIRE_EXAMPLE}"`];
+}
+
+const plain = (word: string) => word.toLowerCase().replace(/[\s-]/g, '');
+
 function knownMaterial(word: string, known: KnownWires, problems: string[]): string | undefined {
-  const name = known.materials.find((material) => material.toLowerCase() === word.toLowerCase());
+  const name = known.materials.find((material) => plain(material) === plain(word));
   if (name === undefined) {
     const near = didYouMean(word, known.materials);
     problems.push(`no material ${quote(word)}${near || `; choose from ${known.materials.join(', ')}`}`);
@@ -82,6 +91,7 @@ function checkGauge(gauge: Gauge, known: KnownWires, problems: string[]): void {
     if (Number(gauge.mm) < thin || Number(gauge.mm) > thick) {
       problems.push(`a diameter of ${gauge.mm} mm is out of reach; give one from ${thin} to ${thick} mm`);
     }
+    if (!/^\d+(\.\d{1,4})?$/.test(gauge.mm)) problems.push(`${gauge.mm} mm is finer than a wire is measured; give four decimals at most`);
     return;
   }
   const table = known.gauges[gauge.system];
@@ -93,6 +103,8 @@ function checkGauge(gauge: Gauge, known: KnownWires, problems: string[]): void {
 
 function checkLength(cm: number, problems: string[]): void {
   const [short, long] = LENGTH_CM;
+  const mm = new Decimal(cm).times(10);
+  if (!mm.isInteger()) problems.push(`a length of ${cm} cm is finer than a metre rule reads; give it to 0.1 cm`);
   if (cm < short || cm > long) {
     problems.push(`a length of ${cm} cm is out of reach; give one from ${short} to ${long} cm`);
   }
