@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { quotient } from './decimal.ts';
 import { decimalText, plainText, readTable, sourceText } from './table.ts';
 
 /** Between two limits, low ≤ high; the two are equal where the apparatus is known. */
@@ -31,6 +32,9 @@ const list = <T extends z.ZodType>(unit: string, item: T) =>
 const division = (unit: string) =>
   z.strictObject({ value: plainText, unit: z.literal(unit), source: sourceText }).transform(({ value }) => value);
 
+/** A check across fields waits until each field is right by itself. */
+const unlessWrong = ({ issues }: { issues: readonly unknown[] }) => issues.length === 0;
+
 /** Standard deviations of what a pair of hands does. */
 const handsSchema = z.strictObject({ jockey: size('cm'), screwGauge: size('mm'), rule: size('cm') });
 
@@ -62,12 +66,21 @@ const benchSchema = z.strictObject({
     ovality: size('1', z.number().min(0).max(0.5)),
     cutting: size('cm'),
   }),
-  screwGauge: z.strictObject({
-    pitch: division('mm'),
-    divisions: size('1', z.number().int().positive()),
-    zeroErrors: list('mm', decimalText),
-    limitOfError: size('mm'),
-  }),
+  screwGauge: z
+    .strictObject({
+      pitch: division('mm'),
+      divisions: size('1', z.number().int().positive()),
+      zeroErrors: list('mm', decimalText),
+      limitOfError: size('mm'),
+    })
+    .refine(({ pitch, divisions }) => quotient(pitch, divisions) !== undefined, {
+      error: 'pitch ÷ divisions must end in a few decimals',
+      when: unlessWrong,
+    })
+    .refine(({ pitch, zeroErrors }) => zeroErrors.every((error) => Math.abs(Number(error)) < Number(pitch)), {
+      error: 'a zero error must be smaller than the pitch',
+      when: unlessWrong,
+    }),
   rule: z.strictObject({ division: division('cm') }),
   room: range('°C', any),
   hands: z.strictObject({ careful: handsSchema, usual: handsSchema, hurried: handsSchema }),

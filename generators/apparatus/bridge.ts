@@ -78,7 +78,10 @@ export function current(bridge: Bridge, gaps: Gaps, jockey: number): number {
   return galvanometerCurrent(circuit(bridge, gaps, jockey));
 }
 
-/** Deflection in divisions, not limited to the scale; positive is to the right, where the needle goes right of the null on a bridge connected as usual. */
+/**
+ * Deflection in divisions with the jockey at a scale reading in cm, not limited to the galvanometer's scale.
+ * To the right when positive: on a bridge connected as usual the needle goes right when the jockey is right of the null.
+ */
 export function deflection(bridge: Bridge, gaps: Gaps, jockey: number): number {
   return current(bridge, gaps, jockey) / bridge.galvanometer.perDivision;
 }

@@ -30,6 +30,16 @@ export function written(whole: number, decimals: number): Written {
   return whole < 0 ? `-${text}` : text;
 }
 
+/** A written number over a whole one, exact: '0.5' over 50 is '0.01'. Undefined where the decimals do not end in nine places. */
+export function quotient(text: Written, by: number): Written | undefined {
+  let { whole, decimals } = scaled(text);
+  for (; decimals <= 9; decimals++) {
+    if (whole % by === 0) return written(whole / by, decimals);
+    whole *= 10;
+  }
+  return undefined;
+}
+
 /** The mark of a scale nearest to a value in the same unit, as it is read; `division` is the scale's smallest, '0.1'. */
 export function nearestMark(value: number, division: Written): Written {
   const { whole, decimals } = scaled(division);

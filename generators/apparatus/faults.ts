@@ -14,7 +14,9 @@ const gap =
 
 const open = () => ({ inSeries: Infinity });
 const shorted = () => ({ across: 0 });
-const loose = ({ inSeries }: Terminals, { bridge }: Bench, random: Random) => ({ inSeries: inSeries + draw(bridge.looseJoint, random) });
+const loose = ({ inSeries }: Terminals, { bridge }: Bench, random: Random) => ({
+  inSeries: inSeries + draw(bridge.looseJoint, random),
+});
 
 const faults = {
   'left gap open': gap('left', open),

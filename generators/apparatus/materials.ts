@@ -28,8 +28,9 @@ const materialsSchema = z
   .superRefine(({ sources, materials }, context) => {
     for (const [name, { values }] of Object.entries(materials))
       values.forEach(({ source }, i) => {
-        if (!Object.hasOwn(sources, source))
-          context.addIssue({ code: 'custom', path: ['materials', name, 'values', i, 'source'], message: `"${source}" is not among the sources above` });
+        if (Object.hasOwn(sources, source)) return;
+        const path = ['materials', name, 'values', i, 'source'];
+        context.addIssue({ code: 'custom', path, message: `"${source}" is not among the sources above` });
       });
   });
 

@@ -19,13 +19,15 @@ export function nullPlace(bridge: Bridge, gaps: Gaps): number {
 
 /**
  * The stretch of the scale in cm, round the null, where the deflection is too small to be seen. The current rises all
- * along the wire, whatever the resistances are, so that each end of the stretch is a root.
+ * along the wire, whatever the resistances are, so that each end of the stretch is a root, or the wire's end.
  */
 export function deadBand(bridge: Bridge, gaps: Gaps): [low: number, high: number] {
   const { leastSeen, perDivision } = bridge.galvanometer;
   const unseen = leastSeen * Math.abs(perDivision);
   const sense = bridge.cell.emf < 0 ? -1 : 1;
+  const wireFrom = Math.max(0, -bridge.scaleOffset);
+  const wireTo = Math.min(bridge.length, bridge.length - bridge.scaleOffset);
   const reaches = (level: number) =>
-    rootOfRising((jockey) => sense * current(bridge, gaps, jockey) - level, 0, bridge.length);
+    rootOfRising((jockey) => sense * current(bridge, gaps, jockey) - level, wireFrom, wireTo);
   return [reaches(-unseen), reaches(unseen)];
 }

@@ -1,7 +1,7 @@
 import type { Written } from '../quantities/step.ts';
 import type { Random } from '../random.ts';
 import type { Bench, Hands } from './bench.ts';
-import { scaled, tenTo, written } from './decimal.ts';
+import { quotient, scaled, tenTo, written } from './decimal.ts';
 import { within } from './draw.ts';
 
 /**
@@ -44,7 +44,9 @@ export interface ZeroReading {
 
 /** A gauge of the bench's kind without any error. */
 export function idealScrewGauge({ screwGauge: { pitch, divisions } }: Bench): ScrewGauge {
-  return { pitch, divisions, leastCount: dividedBy(pitch, divisions), zeroOffset: 0, scaleError: 0 };
+  const leastCount = quotient(pitch, divisions);
+  if (leastCount === undefined) throw new RangeError(`${divisions} divisions cannot share out a pitch of ${pitch} mm`);
+  return { pitch, divisions, leastCount, zeroOffset: 0, scaleError: 0 };
 }
 
 /** A gauge of the bench's kind: its zero error one of the bench's list, as read; its true offset anywhere that reads so. */
@@ -95,15 +97,4 @@ function counts({ leastCount }: ScrewGauge, position: number): number {
 function inMillimetres({ leastCount }: ScrewGauge, count: number): Written {
   const { whole, decimals } = scaled(leastCount);
   return written(count * whole, decimals);
-}
-
-/** A written number over a whole one, exact: '0.5' over 50 is '0.01'. RangeError where decimals never end. */
-function dividedBy(text: Written, by: number): Written {
-  let { whole, decimals } = scaled(text);
-  while (whole % by !== 0) {
-    if (decimals > 9) throw new RangeError(`${text} ÷ ${by} does not end`);
-    whole *= 10;
-    decimals += 1;
-  }
-  return written(whole / by, decimals);
 }

@@ -23,7 +23,9 @@ export function entry<T>(kind: string, name: string, table: Readonly<Record<stri
 }
 
 /** A decimal number written as text, so that its digits are kept: '49e-8', '0.60'. */
-export const decimalText = z.string().regex(/^-?\d+(\.\d+)?(e-?\d+)?$/, 'write a decimal number in quotes, like "0.376" or "49e-8"');
+export const decimalText = z
+  .string()
+  .regex(/^-?\d+(\.\d+)?(e-?\d+)?$/, 'write a decimal number in quotes, like "0.376" or "49e-8"');
 
 /** The same without a power of ten and above zero. */
 export const plainText = z
