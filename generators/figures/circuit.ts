@@ -5,6 +5,8 @@ import { size, symbols, words } from './lettering.ts';
 import { figure, lines, pen, solid, type Frame, type Point } from './svg.ts';
 import type { CircuitLetters, CircuitWords, FigureWords } from './words.ts';
 
+export type { CircuitWords };
+
 export interface Circuit extends Frame {
   /** The gap that holds the resistance box. */
   known: 'left' | 'right';
@@ -23,7 +25,7 @@ const jockeyAt = 42;
 const diamond = { start: [14, 30], end: [76, 30], centre: [45, 5.5], jockey: [45, 54.5] } as const;
 
 /** The metre bridge as it is wired: 120 × 98 mm. */
-export function bridgeCircuit(circuit: BridgeCircuit, { circuit: spoken }: FigureWords): string {
+export function bridgeCircuit(circuit: BridgeCircuit, { circuit: spoken }: Pick<FigureWords, 'circuit'>): string {
   const { letters, names } = spoken;
   const parts = [
     bridgeBoard(),
@@ -39,7 +41,7 @@ export function bridgeCircuit(circuit: BridgeCircuit, { circuit: spoken }: Figur
 }
 
 /** The same circuit as four arms of a Wheatstone bridge: 90 × 72 mm. */
-export function fourArmCircuit(circuit: Circuit, { circuit: spoken }: FigureWords): string {
+export function fourArmCircuit(circuit: Circuit, { circuit: spoken }: Pick<FigureWords, 'circuit'>): string {
   const { letters } = spoken;
   const { start, end, centre, jockey } = diamond;
   const [left, right] = inGaps(circuit);

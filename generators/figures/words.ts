@@ -20,6 +20,8 @@ export interface FigureWords {
   /** {from}, {to}, {where} */
   thermometer: string;
   graph: GraphWords;
+  /** Captions of the gallery, by figure. */
+  gallery: Record<string, string>;
 }
 
 export interface ScrewGaugeWords {
