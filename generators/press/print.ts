@@ -61,6 +61,7 @@ async function twice<T>(browser: () => Promise<Browser>, work: (browser: Browser
   }
   const second = await browser();
   return work(second).catch((cause) => {
+    if (cause instanceof BadDocument) throw cause;
     throw new Error(`the browser failed twice while printing ${file}; is there enough memory?`, { cause });
   });
 }

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { accessSync, constants, readFileSync } from 'node:fs';
+import { accessSync, constants, existsSync, readFileSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { describe } from 'vitest';
 import { type BrowserFound, findBrowser } from '../../generators/press/browser.ts';
@@ -49,6 +49,9 @@ function onPath(program: string): boolean {
     }
   });
 }
+
+/** Where processes are looked at by way of /proc. */
+export const PROC = existsSync('/proc/self/task');
 
 /** Ids of all processes below one; read from Linux's /proc. */
 export function processesBelow(id: number): number[] {

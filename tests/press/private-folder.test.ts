@@ -1,4 +1,5 @@
-import { chmodSync, mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -37,4 +38,15 @@ test('where no folder can be made, each call gives a new temporary one for the u
   expect(dirname(one)).toBe(tmpdir());
   expect(one).not.toBe(other);
   expect(permissions(one)).toBe(0o700);
+});
+
+test('the temporary folder goes with the process that asked for it', () => {
+  const module = new URL('../../generators/press/private-folder.ts', import.meta.url).href;
+  const program = `import { existsSync } from 'node:fs';
+    const folder = await (await import('${module}')).privateFolder({ XDG_CACHE_HOME: '/dev/null' });
+    console.log(existsSync(folder), folder);`;
+  const output = execFileSync(process.execPath, ['--import', 'tsx', '--input-type=module', '-e', program], { encoding: 'utf8' });
+  const [there, folder] = output.trim().split(' ');
+  expect(there).toBe('true');
+  expect(existsSync(folder!)).toBe(false);
 });
