@@ -34,10 +34,13 @@ function inWords(issue: z.core.$ZodIssue, values: unknown, schema: z.ZodObject, 
   return [{ ...whereIs(path), what: refusal(written(values, path) ?? issue.input, entry) }];
 }
 
-/** The text at a path as the user wrote it; undefined where it is part of a longer text. */
-function written(values: unknown, path: readonly PropertyKey[]): string | undefined {
-  const found = path.reduce<unknown>((value, key) => (typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[key] : undefined), values);
-  return typeof found === 'string' ? found : undefined;
+/** The value at a path as the user wrote it; undefined where it is part of a text. */
+function written(values: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce((value, key) => (isObject(value) ? value[key] : undefined), values);
+}
+
+function isObject(value: unknown): value is Record<PropertyKey, unknown> {
+  return typeof value === 'object' && value !== null;
 }
 
 function refusal(value: unknown, { takes, words }: Entry): string {

@@ -34,7 +34,7 @@ export function readClassList(bytes: Uint8Array, fileName: string, known: KnownW
   const students = read.map(({ student }) => student);
   const mistakes: Mistake[] = [
     ...('mistakes' in found ? found.mistakes : []),
-    ...(rows.length === 0 ? [{ what: 'no students below the header; add one row for each student' }] : []),
+    ...('columns' in found && rows.length === 0 ? [{ what: 'no students below the header; add one row for each student' }] : []),
     ...read.flatMap((row) => row.mistakes),
     ...doubles(students),
   ];

@@ -43,9 +43,11 @@ export function asOneOrMore(value: unknown): unknown {
   return typeof value === 'string' ? [value] : value;
 }
 
+const RANGE = /^([\d.,]+)\s*(?:-|–|to|,\s|\s)\s*([\d.,]+)(?:\s*cm)?$/;
+
 /** '40-60', '40 to 60', '40, 60' or a list of two. */
 export function asRange(value: unknown): unknown {
-  const list = typeof value === 'string' ? pieces(value.replace(/cm\s*$/, ''), /-|–|\bto\b|,\s|\s/) : value;
+  const list = typeof value === 'string' ? (RANGE.exec(value.trim())?.slice(1) ?? value) : value;
   return Array.isArray(list) ? list.map(asNumber) : list;
 }
 
