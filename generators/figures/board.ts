@@ -25,8 +25,8 @@ export function bridgeBoard(): string {
   const { top, bottom, leg } = strip;
   return [
     box(7, 20, 106, 64, { rx: 0.8, 'stroke-width': pen.thin }),
-    shape([[10, top], [32, top], [32, bottom], [15, bottom], [15, leg], [10, leg]], copper),
-    shape([[110, top], [88, top], [88, bottom], [105, bottom], [105, leg], [110, leg]], copper),
+    shape([[10, top], [32, top], [32, bottom], [15, bottom], [15, leg], [10, leg]], { ...copper, 'data-part': 'left-strip' }),
+    shape([[110, top], [88, top], [88, bottom], [105, bottom], [105, leg], [110, leg]], { ...copper, 'data-part': 'right-strip' }),
     box(46, top, 28, bottom - top, copper),
     lines([[[12.5, place.wire], [107.5, place.wire]]], pen.line, { 'data-part': 'wire' }),
     ...scale(),

@@ -64,7 +64,7 @@ function magnifiedEnd(window: Window, cm: number, top: number, outwards: 1 | -1)
     scaleWindow(window, edge, part),
     lines([[[x, wire], [outwards < 0 ? windowWidth : 0, wire]]], pen.bold),
     patch(Math.min(x, outer), top + 0.4, Math.abs(outer - x), 6.4, tint.light),
-    lines([[[x, top + 0.4], [outer, top + 0.4], [outer, top + 6.8], [x, top + 6.8]]], pen.thin),
+    lines([[[x, top + 0.4], [outer, top + 0.4], [outer, top + 6.8], [x, top + 6.8]]], pen.thin, { 'data-part': `${part}-terminal` }),
     lines([[[x, top + 0.4], [x, edge]]], pen.thin, { 'data-part': `${part}-edge` }),
   ];
 }

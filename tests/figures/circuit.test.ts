@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bridgeCircuit, fourArmCircuit } from '../../generators/figures/circuit.ts';
-import { labels, words } from './read-svg.ts';
+import { labels, polylines, words } from './read-svg.ts';
 
 const at = (svg: string, text: string) => labels(svg).find((label) => label.text === text)!.at[0];
 const symbol = 'rectangle' as const;
@@ -14,6 +14,12 @@ describe('bridgeCircuit', () => {
     expect(at(right, 'R')).toBeGreaterThan(at(right, 'X'));
     expect(at(right, words.circuit.names.known)).toBeGreaterThan(at(right, words.circuit.names.unknown));
     expect(right).toContain('X is connected across the left gap, R across the right gap');
+  });
+
+  it('lays the scale under the wire, from one copper leg to the other', () => {
+    const svg = bridgeCircuit({ id: 'c', known: 'left', symbol, named: true }, words);
+    const inner = (strip: string) => [...new Set(polylines(svg, strip)[0]!.map(([x]) => x))].sort((a, b) => a - b)[1];
+    expect([inner('left-strip'), inner('right-strip')]).toEqual([at(svg, '0'), at(svg, '100')]);
   });
 
   it('names nothing when the student is to label it', () => {

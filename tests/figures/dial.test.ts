@@ -24,9 +24,16 @@ function read(svg: string): number {
 }
 
 describe('dial', () => {
-  it('turns the needle to its deflection, right for positive', () => {
+  it('turns the needle to its deflection', () => {
     // Places are rounded to a micrometre, marks are 4 mm long: a hundredth of a division is what can be measured.
     for (const deflection of onScale) expect(Math.abs(read(draw(deflection).svg) - deflection)).toBeLessThan(0.02);
+  });
+
+  it('turns to the right for a positive deflection', () => {
+    const middle = labels(draw(0).svg, 'number').find(({ text }) => text === '0')!.at[0];
+    const tip = (deflection: number) => polylines(draw(deflection).svg, 'needle')[0]![1]![0];
+    expect(tip(5)).toBeGreaterThan(middle);
+    expect(tip(-5)).toBeLessThan(middle);
   });
 
   it('has 30 divisions on each side, and a needle no wider than 0.2 mm at the marks', () => {

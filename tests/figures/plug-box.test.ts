@@ -30,6 +30,13 @@ describe('plugBox', () => {
     }
   });
 
+  it('lets the holes follow each other along the brass, to and fro', () => {
+    const holes = elements(draw({ plugs: all, out: [] }).svg).filter(({ attributes }) => attributes['data-part'] === 'plug');
+    const at = holes.map(({ attributes }) => [Number(attributes.cx), Number(attributes.cy)] as const);
+    const steps = at.slice(1).map(([x, y], i) => [Math.abs(x - at[i]![0]), y - at[i]![1]].map(Math.round));
+    for (const step of steps) expect([[16, 0], [0, 21]]).toContainEqual(step);
+  });
+
   it('never gives the sum in words', () => {
     const { seen } = draw({ plugs: all, out: [3, 4, 7] });
     expect(seen).not.toContain('6.5');

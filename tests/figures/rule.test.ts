@@ -20,6 +20,15 @@ describe('rule', () => {
     }
   });
 
+  it('puts each terminal outside the edge that counts', () => {
+    for (const wire of wires) {
+      const { svg } = draw(wire);
+      const outwards = (part: string) => polylines(svg, `${part}-terminal`)[0]![1]![0] - polylines(svg, `${part}-edge`)[0]![0]![0];
+      expect(outwards('left')).toBeLessThan(0);
+      expect(outwards('right')).toBeGreaterThan(0);
+    }
+  });
+
   it('never gives a reading or the length in words', () => {
     for (const { leftCm, rightCm } of wires) {
       const { seen } = draw({ leftCm, rightCm });
