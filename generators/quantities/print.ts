@@ -27,16 +27,23 @@ export interface Dialect {
   barGroups: boolean;
 }
 
+/** A number with a sign or a power of ten is not one piece: squared, or taken away, it stands in brackets. */
+export function numberHold(mantissa: string, exponent: number): Hold {
+  if (mantissa.startsWith('-')) return Hold.negative;
+  return exponent === 0 ? Hold.atom : Hold.product;
+}
+
 /** Prints a formula in a dialect, with brackets wherever the tree needs them and nowhere else. */
 export function print(expression: Expression, dialect: Dialect): string {
   return piece(expression, dialect).text;
 }
 
 function piece(expression: Expression, dialect: Dialect): Piece {
-  const at = (part: Expression, least: Hold) => {
-    const { text, hold } = piece(part, dialect);
-    return hold < least ? dialect.bracket(text) : text;
+  const within = (part: Expression, least: Hold): Piece => {
+    const made = piece(part, dialect);
+    return made.hold < least ? { text: dialect.bracket(made.text), hold: Hold.atom } : made;
   };
+  const at = (part: Expression, least: Hold) => within(part, least).text;
   switch (expression.is) {
     case 'number':
       return dialect.number(expression.text);
@@ -57,10 +64,14 @@ function piece(expression: Expression, dialect: Dialect): Piece {
         hold: Hold.sum,
       };
     case 'product':
-      return { text: dialect.product(at(expression.left, Hold.negative), at(expression.right, Hold.power)), hold: Hold.product };
-    case 'quotient':
-      return dialect.barGroups
-        ? { text: dialect.quotient(at(expression.left, Hold.sum), at(expression.right, Hold.sum)), hold: Hold.power }
-        : { text: dialect.quotient(at(expression.left, Hold.negative), at(expression.right, Hold.power)), hold: Hold.product };
+    case 'quotient': {
+      if (expression.is === 'quotient' && dialect.barGroups)
+        return { text: dialect.quotient(at(expression.left, Hold.sum), at(expression.right, Hold.sum)), hold: Hold.power };
+      const left = within(expression.left, Hold.negative);
+      return { text: dialect[expression.is](left.text, at(expression.right, Hold.power)), hold: least(left.hold, Hold.product) };
+    }
   }
 }
+
+/** A product that opens with a minus holds no tighter than the minus: a − (−b × c) keeps its brackets. */
+const least = (a: Hold, b: Hold): Hold => (a < b ? a : b);

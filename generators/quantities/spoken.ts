@@ -1,4 +1,4 @@
-import { type Dialect, Hold } from './print.ts';
+import { type Dialect, Hold, numberHold } from './print.ts';
 import { parts } from './written.ts';
 import type { Summary, Written } from './step.ts';
 
@@ -15,6 +15,8 @@ export interface SpokenWords {
   cubed: string;
   power: string;
   tens: string;
+  /** The error of a quantity, blank {of}. */
+  delta: string;
   pi: string;
   equals: string;
   /** Mean, slope, intercept; blanks {x} and {y} for the columns. */
@@ -39,12 +41,18 @@ export function spokenNumber(written: Written, words: SpokenWords): string {
   return exponent === 0 ? sound(mantissa) : fill(words.tens, { of: sound(mantissa), exponent: sound(String(exponent)) });
 }
 
-/** A formula read aloud; `name` says a quantity's symbol, or its number. */
+/** A formula read aloud with numbers put in, digits as they are written. */
+export function spokenSubstituted(words: SpokenWords, value: (id: string) => Written): Dialect {
+  const dialect = spoken(words, value);
+  return { ...dialect, name: (id) => dialect.number(value(id)) };
+}
+
+/** A formula read aloud; `name` says a quantity's symbol. */
 export function spoken(words: SpokenWords, name: (id: string) => string): Dialect {
   const two = (sentence: string) => (left: string, right: string) => fill(sentence, { left, right });
   const powers: Record<number, string> = { 2: words.squared, 3: words.cubed };
   return {
-    number: (text) => ({ text, hold: Hold.atom }),
+    number: (text) => ({ text: spokenNumber(text, words), hold: numberHold(...parts(text)) }),
     name: (id) => ({ text: name(id), hold: Hold.atom }),
     pi: () => ({ text: words.pi, hold: Hold.atom }),
     negative: (of) => fill(words.negative, { of }),

@@ -1,12 +1,12 @@
-import { type Dialect, Hold, type Piece } from './print.ts';
+import { type Dialect, Hold, type Piece, numberHold } from './print.ts';
 import { parts } from './written.ts';
 import type { Written } from './step.ts';
 
 /** A written number in TeX; a power of ten becomes one. */
 export function texNumber(written: Written): Piece {
   const [mantissa, exponent] = parts(written);
-  if (exponent !== 0) return { text: `${mantissa} \\times 10^{${exponent}}`, hold: Hold.product };
-  return { text: mantissa, hold: mantissa.startsWith('-') ? Hold.negative : Hold.atom };
+  const hold = numberHold(mantissa, exponent);
+  return { text: exponent === 0 ? mantissa : `${mantissa} \\times 10^{${exponent}}`, hold };
 }
 
 const shared = {

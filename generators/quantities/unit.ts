@@ -5,17 +5,20 @@ export interface Unit {
   math: string;
   /** One of this unit is ten to this power of the coherent SI unit. */
   tens: number;
+  /** The name of that coherent unit. */
+  coherent: string;
 }
 
 const units: Record<string, Unit> = {
-  '': { tex: '', math: '', tens: 0 },
-  '%': { tex: '\\%', math: '', tens: -2 },
-  'Ω': { tex: '\\Omega', math: 'ohm', tens: 0 },
-  'mΩ': { tex: '\\mathrm{m}\\Omega', math: 'mohm', tens: -3 },
-  m: { tex: '\\mathrm{m}', math: 'm', tens: 0 },
-  cm: { tex: '\\mathrm{cm}', math: 'cm', tens: -2 },
-  mm: { tex: '\\mathrm{mm}', math: 'mm', tens: -3 },
-  'Ω m': { tex: '\\Omega\\,\\mathrm{m}', math: 'ohm m', tens: 0 },
+  '': { tex: '', math: '', tens: 0, coherent: '' },
+  '%': { tex: '\\%', math: '', tens: -2, coherent: '' },
+  'Ω': { tex: '\\Omega', math: 'ohm', tens: 0, coherent: 'Ω' },
+  'mΩ': { tex: '\\mathrm{m}\\Omega', math: 'mohm', tens: -3, coherent: 'Ω' },
+  m: { tex: '\\mathrm{m}', math: 'm', tens: 0, coherent: 'm' },
+  cm: { tex: '\\mathrm{cm}', math: 'cm', tens: -2, coherent: 'm' },
+  mm: { tex: '\\mathrm{mm}', math: 'mm', tens: -3, coherent: 'm' },
+  '°C': { tex: '{}^{\\circ}\\mathrm{C}', math: 'degC', tens: 0, coherent: '°C' },
+  'Ω m': { tex: '\\Omega\\,\\mathrm{m}', math: 'ohm m', tens: 0, coherent: 'Ω m' },
 };
 
 /** The unit of that name; a name that is not in the list is a mistake of the program. */

@@ -3,7 +3,7 @@ import type { Expression } from './expression.ts';
 import { print } from './print.ts';
 import type { Program } from './program.ts';
 import type { Computed, Relation, Summary, Written } from './step.ts';
-import { type SpokenWords, fill, spoken, spokenNumber } from './spoken.ts';
+import { type SpokenWords, fill, spoken, spokenNumber, spokenSubstituted } from './spoken.ts';
 import { texNumber, texSubstituted, texSymbols } from './tex.ts';
 import { unit } from './unit.ts';
 
@@ -54,12 +54,12 @@ export function workedLine(program: Program, step: Computed, row: number, values
 }
 
 function substituted(program: Program, step: Computed, row: number, values: Values, words: SpokenWords): Line {
-  if (step.kind === 'summary') return summaryNumbers(step, values, words);
+  if (step.kind === 'summary') return summaryNumbers(program, step, values, words);
   const { expression } = program.compiled(step.id).as;
   const value = (id: string) => writtenInto(program, step, id, at(values.written.get(id)!, row));
   return {
     tex: print(expression, texSubstituted(value)),
-    spoken: print(expression, spoken(words, (id) => spokenNumber(value(id), words))),
+    spoken: print(expression, spokenSubstituted(words, value)),
   };
 }
 
@@ -68,10 +68,11 @@ export function conversionLines(program: Program, relation: Relation, values: Va
   if (!relation.si) return [];
   return program.compiled(relation.id).as.names.flatMap((id) => {
     const { unit: name } = program.step(id);
+    const { tens, coherent } = unit(name);
+    if (tens === 0) return [];
     const written = values.written.get(id)![0]!;
     const converted = writtenInto(program, relation, id, written);
-    if (unit(name).tens === 0) return [];
-    return [equation(words, symbolLine(program, id, words), quantityLine(written, name, words), quantityLine(converted, 'm', words))];
+    return [equation(words, symbolLine(program, id, words), quantityLine(written, name, words), quantityLine(converted, coherent, words))];
   });
 }
 
@@ -82,11 +83,11 @@ function summarySymbols(program: Program, summary: Summary, words: SpokenWords):
   return { tex: `\\text{${fill(by, { x: x!.spoken, y: y!.spoken })}}`, spoken: fill(by, { x: x!.spoken, y: y!.spoken }) };
 }
 
-function summaryNumbers(summary: Summary, values: Values, words: SpokenWords): Line {
+function summaryNumbers(program: Program, summary: Summary, values: Values, words: SpokenWords): Line {
+  const symbols = summarySymbols(program, summary, words);
+  if (summary.by !== 'mean') return symbols;
   const column = values.written.get(summary.of[0]!)!;
-  const heard = fill(words.summaries[summary.by], { x: summary.of[0]!, y: summary.of[1] ?? '' });
-  if (summary.by === 'mean') return { tex: `\\frac{${column.map(bracketed).join(' + ')}}{${column.length}}`, spoken: heard };
-  return { tex: `\\text{${heard}}`, spoken: heard };
+  return { tex: `\\frac{${column.map(bracketed).join(' + ')}}{${column.length}}`, spoken: symbols.spoken };
 }
 
-const bracketed = (written: Written) => (written.startsWith('-') ? `(${written})` : written);
+const bracketed = (written: Written) => (written.startsWith('-') ? `(${texNumber(written).text})` : texNumber(written).text);
