@@ -30,6 +30,7 @@ function fromNode(node: MathNode, text: string, known: ReadonlySet<string>): Exp
   const any = node as MathNode & { name: string; value: unknown; content: MathNode; args: MathNode[] };
   switch (node.type) {
     case 'ConstantNode':
+      if (typeof any.value !== 'number') break;
       return { is: 'number', text: String(any.value) };
     case 'SymbolNode':
       if (any.name === 'pi') return { is: 'pi' };
@@ -38,7 +39,7 @@ function fromNode(node: MathNode, text: string, known: ReadonlySet<string>): Exp
     case 'ParenthesisNode':
       return inner(any.content);
     case 'FunctionNode':
-      if ((any as unknown as { fn: { name: string } }).fn.name === 'sqrt') return { is: 'sqrt', of: inner(any.args[0]!) };
+      if ((any as unknown as { fn: { name: string } }).fn.name === 'sqrt' && any.args.length === 1) return { is: 'sqrt', of: inner(any.args[0]!) };
       break;
     case 'OperatorNode':
       return fromOperator(node as OperatorNode, text, inner);

@@ -2,7 +2,7 @@ import { intervalCode, numberCode } from './code.ts';
 import { partial } from './derivative.ts';
 import { type Expression, namesIn, readExpression } from './expression.ts';
 import * as I from './interval.ts';
-import { print } from './print.ts';
+import { type Dialect, Hold, print } from './print.ts';
 import type { Interval } from './step.ts';
 
 /** An expression made ready to use. Arguments stand in the order of `names`. */
@@ -31,13 +31,12 @@ export function formula(text: string, known: ReadonlySet<string>): Formula {
 
 function compile(text: string, expression: Expression): Formula {
   const names = namesIn(expression);
-  const known = new Set(names);
   const value = numberFunction(expression, names);
-  const partials = names.map((name) => partial(expression, name, known));
+  const partials = names.map((name) => partial(expression, name));
   const slopes = partials.map((one) => numberFunction(one, names));
   const slopeRanges = partials.map((one) => intervalFunction(one, names));
   const natural = intervalFunction(expression, names);
-  const usesPi = text.includes('pi');
+  const usesPi = /\bpi\b/.test(text);
   return {
     text,
     expression,
@@ -66,11 +65,16 @@ function cornersOf(args: readonly Interval[], slopes: ((args: readonly Interval[
 }
 
 function numberFunction(expression: Expression, names: string[]): (args: readonly number[]) => number {
-  const make = new Function('power', `return ([${names.join(',')}]) => ${print(expression, numberCode)}`);
+  const make = new Function('power', `return (x) => ${print(expression, byPosition(numberCode, names))}`);
   return make(I.powerOf) as (args: readonly number[]) => number;
 }
 
 function intervalFunction(expression: Expression, names: string[]): (args: readonly Interval[]) => Interval {
-  const make = new Function('I', `return ([${names.join(',')}]) => ${print(expression, intervalCode)}`);
+  const make = new Function('I', `return (x) => ${print(expression, byPosition(intervalCode, names))}`);
   return make(I) as (args: readonly Interval[]) => Interval;
+}
+
+/** Names by their place in the list, so that a current called I or a power called P0 cannot hide what the code calls. */
+function byPosition(dialect: Dialect, names: string[]): Dialect {
+  return { ...dialect, name: (id) => ({ text: `x[${names.indexOf(id)}]`, hold: Hold.atom }) };
 }
