@@ -1,11 +1,12 @@
 import { type Own, type Readings, at, evaluate, scale, tensInto } from './evaluate.ts';
 import type { Formula } from './formula.ts';
+import { byFourFigureTables } from './four-figure.ts';
 import { hull, point } from './interval.ts';
 import type { Program } from './program.ts';
-import type { Computed, Digits, Interval, Relation } from './step.ts';
+import type { Computed, Digits, Input, Interval, Relation, Written } from './step.ts';
 import { summaryMethods, summaryRange } from './summary.ts';
 import { unit } from './unit.ts';
-import { type Ties, round } from './written.ts';
+import { type Ties, halfUnit, round } from './written.ts';
 
 /** What counts as honest work besides rounding. */
 export interface Latitude {
@@ -14,9 +15,6 @@ export interface Latitude {
   /** How far a reading taken off a drawing may lie from the printed truth, in its own unit. */
   drawn: Record<string, number>;
 }
-
-/** More figures than stated may always be kept; four more already lie within any stated range. */
-const EXTRA_FIGURES = 4;
 
 /**
  * For each step the values that honest work reaches: every permitted rounding at every step before,
@@ -32,14 +30,33 @@ export function acceptRanges(program: Program, readings: Readings, latitude: Lat
       step.kind === 'reading' || step.kind === 'given'
         ? written.get(step.id)!.map((value) => around(Number(value), latitude.drawn[step.id] ?? 0))
         : computedRanges(program, step, carried, written.get(step.id)!.length, latitude);
-    const mine = own[step.id] ?? [];
     ranges.set(step.id, reach);
-    carried.set(step.id, reach.map((range, row) => (mine[row] === undefined ? range : point(Number(mine[row])))));
+    carried.set(step.id, goesOnFrom(step, reach, own[step.id] ?? []));
   }
   return ranges;
 }
 
 const around = (value: number, slack: number): Interval => [value - slack, value + slack];
+
+/** What a student with these written values goes on from, one a row; a reading is what is written. */
+function goesOnFrom(step: Input | Computed, reach: Interval[], own: (Written | undefined)[]): Interval[] {
+  const rounds = 'digits' in step && reach.some(([low, high]) => high - low > NOISE * Math.abs(high));
+  return reach.map((range, row) => {
+    const written = own[row];
+    if (written === undefined) return range;
+    return rounds ? unrounded(written, step.digits, range) : point(Number(written));
+  });
+}
+
+/** What computing in binary leaves between two ends that are equal. */
+const NOISE = 1e-12;
+
+/** Who writes 2.63 may go on with 2.63, or with the 2.6296 still in the calculator; a right value stays inside its range. */
+function unrounded(written: Written, digits: Digits, [low, high]: Interval): Interval {
+  const value = Number(written);
+  const [from, to] = around(value, Math.min(halfUnit(written), halfUnit(round(value, digits, 'even'))));
+  return low <= value && value <= high ? [Math.max(low, from), Math.min(high, to)] : [from, to];
+}
 
 function computedRanges(program: Program, step: Computed, carried: Map<string, Interval[]>, rows: number, latitude: Latitude): Interval[] {
   if (step.kind === 'summary') {
@@ -54,7 +71,7 @@ function relationRange(program: Program, relation: Relation, carried: (id: strin
   const into = (id: string) => scaled(carried(id), tensInto(program, relation, id));
   const reach = (formula: Formula, value: (id: string) => Interval) => {
     const range = formula.range(formula.names.map(value));
-    return latitude.tables ? byTables(range, formula) : range;
+    return latitude.tables ? byFourFigureTables(range, formula.expression) : range;
   };
   const ends = [reach(compiled.as, into)];
   for (const route of compiled.routes) {
@@ -72,27 +89,22 @@ function scaled([low, high]: Interval, tens: number): Interval {
 
 /** All that rounding to the stated digits, or to more, makes of an interval; rounding keeps order, so the ends suffice. */
 function roundings([low, high]: Interval, digits: Digits): Interval {
-  const ends = (value: number) => [value, ...ties.flatMap((tie) => finer(digits).map((d) => Number(round(value, d, tie))))];
-  if (!Number.isFinite(low) || !Number.isFinite(high)) return [low, high];
-  return [Math.min(...ends(low)), Math.max(...ends(high))];
+  return [lowestRounding(low, digits), -lowestRounding(-high, digits)];
 }
+
+/** The coarsest rounding that goes down is the lowest: finer ones count in steps that hold its steps. */
+function lowestRounding(value: number, digits: Digits): number {
+  if (!Number.isFinite(value)) return value;
+  for (let more = 0; more <= FIGURES_OF_A_CALCULATOR; more++) {
+    const rounded = Math.min(...ties.map((tie) => Number(round(value, finer(digits, more), tie))));
+    if (rounded <= value) return rounded;
+  }
+  return value;
+}
+
+const FIGURES_OF_A_CALCULATOR = 12;
 
 const ties: Ties[] = ['even', 'up'];
 
-function finer(digits: Digits): Digits[] {
-  return Array.from({ length: EXTRA_FIGURES + 1 }, (_, more) =>
-    'decimals' in digits ? { decimals: digits.decimals + more } : { figures: digits.figures + more },
-  );
-}
-
-/** A four-figure logarithm is within half a unit of its fourth place, which is 1.15 parts in ten thousand of the number. */
-const LOGARITHM = 1.15e-4;
-/** The antilogarithm is written with four figures: at worst half a unit in 1000. */
-const ANTILOGARITHM = 5e-4;
-
-/** An outer bound for work by four-figure tables: one logarithm for each factor and one for the answer. */
-function byTables([low, high]: Interval, { names }: Formula): Interval {
-  if (names.length < 2) return [low, high];
-  const slack = Math.max(Math.abs(low), Math.abs(high)) * (LOGARITHM * (names.length + 2) + ANTILOGARITHM);
-  return [low - slack, high + slack];
-}
+const finer = (digits: Digits, more: number): Digits =>
+  'decimals' in digits ? { decimals: digits.decimals + more } : { figures: digits.figures + more };

@@ -10,7 +10,9 @@ export const difference = (a: Interval, b: Interval): Interval => [a[0] - b[1], 
 export const hull = (...all: Interval[]): Interval => [Math.min(...all.map((i) => i[0])), Math.max(...all.map((i) => i[1]))];
 
 export function product(a: Interval, b: Interval): Interval {
-  const corners = [a[0] * b[0], a[0] * b[1], a[1] * b[0], a[1] * b[1]];
+  // Zero times an end without bound is zero: every number inside the bound gives zero.
+  const times = (x: number, y: number) => (x === 0 || y === 0 ? 0 : x * y);
+  const corners = [times(a[0], b[0]), times(a[0], b[1]), times(a[1], b[0]), times(a[1], b[1])];
   return [Math.min(...corners), Math.max(...corners)];
 }
 

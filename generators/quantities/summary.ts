@@ -1,5 +1,8 @@
-import { difference, product, sum } from './interval.ts';
+import * as I from './interval.ts';
+import { type LineGradient, lineGradient } from './line-gradient.ts';
 import type { Interval, Summary } from './step.ts';
+
+const total = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
 /** The arithmetic mean. */
 export function mean(values: readonly number[]): number {
@@ -46,10 +49,6 @@ export function fitLine(x: readonly number[], y: readonly number[]): Line {
   };
 }
 
-function total(values: readonly number[]): number {
-  return values.reduce((a, b) => a + b, 0);
-}
-
 /** What the engine needs of a summary, by hand where a formula of fixed length cannot say it. */
 export interface SummaryMethod {
   /** Columns it takes. */
@@ -59,6 +58,8 @@ export interface SummaryMethod {
   value(columns: readonly number[][]): number;
   /** Partial derivatives, [column][row]. */
   gradient(columns: readonly number[][]): number[][];
+  /** Intervals that hold the partial derivatives at every point of a box. */
+  gradientRange(columns: readonly Interval[][]): Interval[][];
   /**
    * The scatter of the rows as type A standard uncertainties of independent sources, and how the value moves
    * with each; degrees of freedom: rows − parameters. A line has two, its slope and its level at the mean x,
@@ -73,20 +74,23 @@ export const summaryMethods: Record<Summary['by'], SummaryMethod> = {
     parameters: 1,
     value: ([values]) => mean(values!),
     gradient: ([values]) => [values!.map(() => 1 / values!.length)],
+    gradientRange: ([values]) => [values!.map(() => I.point(1 / values!.length))],
     scatter: ([values]) => [{ source: 'mean', by: 1, u: standardDeviation(values!) / Math.sqrt(values!.length) }],
   },
   slope: {
     columns: 2,
     parameters: 2,
     value: ([x, y]) => fitLine(x!, y!).slope,
-    gradient: ([x, y]) => lineGradient(x!, y!).slope,
+    gradient: (columns) => atPoint(columns, 'slope'),
+    gradientRange: ([x, y]) => lineGradient(x!, y!).slope,
     scatter: ([x, y]) => [{ source: 'slope', by: 1, u: fitLine(x!, y!).uSlope }],
   },
   intercept: {
     columns: 2,
     parameters: 2,
     value: ([x, y]) => fitLine(x!, y!).intercept,
-    gradient: ([x, y]) => lineGradient(x!, y!).intercept,
+    gradient: (columns) => atPoint(columns, 'intercept'),
+    gradientRange: ([x, y]) => lineGradient(x!, y!).intercept,
     scatter([x, y]) {
       const { uSlope, scatter } = fitLine(x!, y!);
       return [
@@ -97,43 +101,20 @@ export const summaryMethods: Record<Summary['by'], SummaryMethod> = {
   },
 };
 
-/** Partials of slope and intercept by every x and y. */
-function lineGradient(x: readonly number[], y: readonly number[]): Record<'slope' | 'intercept', number[][]> {
-  const { slope, intercept } = fitLine(x, y);
-  const xMean = mean(x);
-  const dx = x.map((value) => value - xMean);
-  const sxx = total(dx.map((d) => d * d));
-  const residuals = y.map((value, i) => value - intercept - slope * x[i]!);
-  const slopeByY = dx.map((d) => d / sxx);
-  const slopeByX = dx.map((d, i) => (residuals[i]! - slope * d) / sxx);
-  const each = (byColumn: number[], own: number) => byColumn.map((by) => own / x.length - xMean * by);
-  return {
-    slope: [slopeByX, slopeByY],
-    intercept: [each(slopeByX, -slope), each(slopeByY, 1)],
-  };
+/** The gradient of a line at plain numbers. */
+function atPoint(columns: readonly number[][], of: keyof LineGradient): number[][] {
+  const [x, y] = columns.map((column) => column.map(I.point));
+  return lineGradient(x!, y!)[of].map((column) => column.map(([by]) => by));
 }
 
 /**
- * The values a summary takes while each entry stays in its interval. A mean is exact. A line is a mean-value
- * bound, widened by the change of its gradient over the box: an outer bound for boxes as small as rounding makes them.
+ * The values a summary takes while each entry stays in its interval: the value at the middle, and each entry's
+ * way from the middle times all that its partial is in the box (mean value theorem). Exact for a mean, an outer
+ * bound for a line.
  */
 export function summaryRange(method: SummaryMethod, columns: readonly Interval[][]): Interval {
   const middles = columns.map((column) => column.map(([low, high]) => (low + high) / 2));
-  const value = method.value(middles);
-  const gradients = [middles, ...cornersOf(columns)].map((at) => method.gradient(at));
-  let range: Interval = [value, value];
-  columns.forEach((column, c) =>
-    column.forEach((entry, row) => {
-      const slopes = gradients.map((gradient) => gradient[c]![row]!);
-      const spread: Interval = [Math.min(...slopes), Math.max(...slopes)];
-      range = sum(range, product(spread, difference(entry, [middles[c]![row]!, middles[c]![row]!])));
-    }),
-  );
-  return range;
-}
-
-/** The boxes' ends column by column: enough to see how far the gradient moves. */
-function cornersOf(columns: readonly Interval[][]): number[][][] {
-  const choices = columns.length === 1 ? [[0], [1]] : [[0, 0], [0, 1], [1, 0], [1, 1]];
-  return choices.map((ends) => columns.map((column, c) => column.map((entry) => entry[ends[c] as 0 | 1])));
+  const ways = columns.map((column, c) => column.map((entry, row) => I.difference(entry, I.point(middles[c]![row]!))));
+  const moves = method.gradientRange(columns).flatMap((column, c) => column.map((by, row) => I.product(by, ways[c]![row]!)));
+  return moves.reduce(I.sum, I.point(method.value(middles)));
 }

@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js';
-import type { Digits, Written } from './step.ts';
+import type { Digits, Interval, Written } from './step.ts';
 
 /** Which way a tie goes: to the even digit (ISO 80000-1 Annex B, rule A; IS 2) or away from zero (rule B). */
 export type Ties = 'even' | 'up';
@@ -12,8 +12,11 @@ const SMALLEST_PLAIN_EXPONENT = -3;
 
 /** Rounds in decimal, never in binary: 2.15 to one decimal is a tie, though its double lies below. */
 export function round(value: number, digits: Digits, ties: Ties): Written {
+  return place(value, digits, ties === 'even' ? Decimal.ROUND_HALF_EVEN : Decimal.ROUND_HALF_UP);
+}
+
+function place(value: number, digits: Digits, mode: Decimal.Rounding): Written {
   if (!Number.isFinite(value)) throw new RangeError(`cannot round ${value}`);
-  const mode = ties === 'even' ? Decimal.ROUND_HALF_EVEN : Decimal.ROUND_HALF_UP;
   const meant = new Decimal(value).toSignificantDigits(MEANT_FIGURES);
   if ('decimals' in digits) return withoutNegativeZero(meant.toFixed(digits.decimals, mode));
   const rounded = meant.toSignificantDigits(digits.figures, mode);
@@ -28,6 +31,11 @@ function inPlainRange(value: Decimal): boolean {
 
 function withoutNegativeZero(text: string): string {
   return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+}
+
+/** The ends of an interval, rounded away from each other, so that nothing inside is left out. */
+export function roundOutward([low, high]: Interval, digits: Digits): [Written, Written] {
+  return [place(low, digits, Decimal.ROUND_FLOOR), place(high, digits, Decimal.ROUND_CEIL)];
 }
 
 /** The same digits with the decimal point moved: a change between units by a power of ten, no digit lost. */
@@ -46,7 +54,19 @@ export function parts(written: Written): [mantissa: string, exponent: number] {
   return [mantissa, Number(exponent)];
 }
 
+/** Half a unit in the last place that is written: 0.05 for '43.2', 0.5e-9 for '4.97e-7'. */
+export function halfUnit(written: Written): number {
+  const [mantissa, exponent] = parts(written);
+  return Number(`0.5e${exponent - decimalsOf(mantissa)}`);
+}
+
 /** Figures after the decimal point of a mantissa. */
 export function decimalsOf(mantissa: string): number {
   return mantissa.split('.')[1]?.length ?? 0;
+}
+
+/** The same digits with one figure before the decimal point: '49e-8' is '4.9e-7', '100e-8' is '1.00e-6'. */
+export function scientific(written: Written): Written {
+  const [mantissa] = parts(written);
+  return new Decimal(written).toExponential(mantissa.replace(/\D/g, '').length - 1).replace('e+', 'e');
 }
