@@ -16,8 +16,8 @@ export function dimensionFault(program: Program, relation: Relation, args: Recor
   try {
     const result = evaluate(relation.as, scope) as Unit | number;
     const number = inUnit(result, relation.unit);
-    const differs = Math.abs(number - plain) > 1e-9 * Math.abs(plain);
-    return differs ? `${relation.id}: ${number} with units, ${plain} without` : undefined;
+    const same = Math.abs(number - plain) <= 1e-9 * Math.abs(plain);
+    return same ? undefined : `${relation.id}: ${number} with units, ${plain} without`;
   } catch (error) {
     return `${relation.id}: ${(error as Error).message}`;
   }

@@ -28,15 +28,15 @@ export function evaluate(program: Program, readings: Readings, ties: Ties, own: 
       values.exact.set(step.id, [0]);
       continue;
     }
+    const mine = own[step.id] ?? [];
     if (step.kind === 'reading' || step.kind === 'given') {
-      const written = [readings[step.id] ?? []].flat();
+      const written = [readings[step.id] ?? []].flat().map((reading, row) => mine[row] ?? reading);
       if (written.length === 0) throw new Error(`no reading ${step.id}`);
       put(values, step.id, written, written.map(Number));
       continue;
     }
     const exact = work(program, step, (id, row) => at(values.exact.get(id)!, row), values);
     const chained = work(program, step, (id, row) => Number(at(values.written.get(id)!, row)), values);
-    const mine = own[step.id] ?? [];
     put(
       values,
       step.id,
@@ -60,8 +60,9 @@ export function at<T>(column: readonly T[], row: number): T {
 /** How many rows a step has. */
 export function rowsOf(program: Program, step: Computed, values: Values): number {
   if (!step.per) return 1;
-  const column = program.steps.find((other) => other.kind === 'reading' && other.per === step.per);
-  return values.written.get(column!.id)!.length;
+  const column = program.steps.find((other) => (other.kind === 'reading' || other.kind === 'given') && other.per === step.per);
+  if (!column) throw new Error(`${step.id}: table ${step.per} has no reading to count its rows by`);
+  return values.written.get(column.id)!.length;
 }
 
 function work(program: Program, step: Computed, value: (id: string, row: number) => number, values: Values): number[] {

@@ -1,5 +1,9 @@
 import { type Formula, formula } from './formula.ts';
-import type { Computed, Relation, Step } from './step.ts';
+import type { Relation, Step, Summary, Verdict } from './step.ts';
+import { summaryMethods } from './summary.ts';
+
+/** A step that has a value. */
+type Quantity = Exclude<Step, Verdict>;
 
 /** A relation's expressions, compiled. */
 export interface Compiled {
@@ -13,7 +17,7 @@ export interface Compiled {
 /** Steps that have been checked against each other, and are ready to be worked. */
 export interface Program {
   steps: Step[];
-  step(id: string): Exclude<Step, { kind: 'verdict' }>;
+  step(id: string): Quantity;
   compiled(id: string): Compiled;
 }
 
@@ -22,7 +26,7 @@ export interface Program {
  * one level deep (a row sees its own row and the sheet's scalars; only a summary sees a whole column).
  */
 export function program(steps: Step[]): Program {
-  const quantities = new Map<string, Exclude<Step, { kind: 'verdict' }>>();
+  const quantities = new Map<string, Quantity>();
   const compiled = new Map<string, Compiled>();
   const ids = new Set<string>();
   for (const step of steps) {
@@ -30,7 +34,7 @@ export function program(steps: Step[]): Program {
     ids.add(step.id);
     if (step.kind === 'verdict') continue;
     const scope = [...quantities.values()];
-    if (step.kind === 'relation') compiled.set(step.id, compileRelation(step, new Set(scope.filter((q) => !q.per || q.per === step.per).map((q) => q.id))));
+    if (step.kind === 'relation') compiled.set(step.id, compileRelation(step, namesSeenFrom(step.per, scope)));
     if (step.kind === 'summary') checkSummary(step, scope);
     quantities.set(step.id, step);
   }
@@ -65,7 +69,17 @@ function compileRelation(relation: Relation, known: ReadonlySet<string>): Compil
   };
 }
 
-function checkSummary(summary: Computed & { kind: 'summary' }, scope: Exclude<Step, { kind: 'verdict' }>[]): void {
+function checkSummary(summary: Summary, scope: Quantity[]): void {
+  const { columns } = summaryMethods[summary.by];
+  if (summary.of.length !== columns) throw new Error(`${summary.id}: a ${summary.by} is taken of ${columns} columns, not of ${summary.of.length}`);
   const tables = summary.of.map((id) => scope.find((q) => q.id === id)?.per);
-  if (tables.some((table) => !table || table !== tables[0])) throw new Error(`${summary.id} must stand below columns of one table`);
+  const [table] = tables;
+  if (!table || tables.some((other) => other !== table)) throw new Error(`${summary.id} must stand below columns of one table`);
+  const known = namesSeenFrom(table, scope);
+  for (const slip of summary.slips ?? []) formula(slip.as, known);
+}
+
+/** A row sees its own row and the sheet's scalars. */
+function namesSeenFrom(table: string | undefined, scope: Quantity[]): Set<string> {
+  return new Set(scope.filter((q) => !q.per || q.per === table).map((q) => q.id));
 }

@@ -1,4 +1,4 @@
-import { type Expression, namesIn } from './expression.ts';
+import type { Expression } from './expression.ts';
 
 /** A term of a relative error: times · Δ(sum of `off`) / over. */
 export interface RelativeTerm {
@@ -40,22 +40,27 @@ function both(left: RelativeTerm[] | undefined, right: RelativeTerm[] | undefine
 }
 
 function sumTerm(expression: Expression, exact: ReadonlySet<string>): RelativeTerm[] | undefined {
-  if (!isPlainSum(expression)) return undefined;
-  const off = namesIn(expression).filter((name) => !exact.has(name));
+  const names = namesOfSum(expression);
+  if (!names || new Set(names).size < names.length) return undefined;
+  const off = names.filter((name) => !exact.has(name));
   return off.length === 0 ? [] : [{ times: 1, off, over: expression }];
 }
 
-/** Names and numbers, added and subtracted: each name's error enters once and whole. */
-function isPlainSum(expression: Expression): boolean {
+/** The names in names and numbers added and subtracted; where none stands twice, each error enters once and whole. */
+function namesOfSum(expression: Expression): string[] | undefined {
   switch (expression.is) {
     case 'name':
+      return [expression.id];
     case 'number':
-      return true;
+      return [];
     case 'sum':
-    case 'difference':
-      return isPlainSum(expression.left) && isPlainSum(expression.right);
+    case 'difference': {
+      const left = namesOfSum(expression.left);
+      const right = namesOfSum(expression.right);
+      return left && right && [...left, ...right];
+    }
     default:
-      return false;
+      return undefined;
   }
 }
 
