@@ -49,7 +49,7 @@ export function uncertaintyBars({ at }: Plane, points: readonly GraphPoint[]): s
     const [, high] = at(Number(x), Number(y) + uy);
     return [[[centre, low], [centre, high]], [[centre - 0.8, low], [centre + 0.8, low]], [[centre - 0.8, high], [centre + 0.8, high]]] as Point[][];
   });
-  return strokes.length === 0 ? '' : lines(strokes, pen.thin, { 'data-part': 'bars' });
+  return lines(strokes, pen.thin, { 'data-part': 'bars' });
 }
 
 /** The line from the paper's left edge, where that is zero, or from just before the points, to just past them; never off the paper. */

@@ -19,7 +19,7 @@ const small = upper + headroom + windowDepth + gap;
 const smallEdge = small + 4.5;
 const lower = smallEdge + overviewDepth + gap;
 
-/** A wire stretched along a rule between two terminals: overview in the middle, the left end magnified above, the right end below. 94 × 75 mm. */
+/** A wire stretched along a rule between two terminals: overview in the middle, the left end magnified above, the right end below. 94 × 69 mm. */
 export function rule(drawn: Rule, words: FigureWords): Drawing {
   const { leftCm, rightCm } = drawn;
   if (leftCm >= rightCm) throw new RangeError(`the left terminal (${leftCm} cm) must stand before the right one (${rightCm} cm)`);

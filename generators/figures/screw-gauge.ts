@@ -71,7 +71,7 @@ function sleeve(gauge: ScrewGaugeView): string[] {
     letters([sleeveStart + 3, axis + 9], 'mm', { size: size.small, anchor: 'start' }),
     lines([[[sleeveStart, axis], [edge, axis]]], pen.thin, { 'data-part': 'reference' }),
     lines(above, pen.thin, { 'data-part': 'main-marks' }),
-    ...(below.length > 0 ? [lines(below, pen.thin, { 'data-part': 'half-marks' })] : []),
+    lines(below, pen.thin, { 'data-part': 'half-marks' }),
     ...shown.map((mm) => letters([Math.min(at(mm), edge) - 0.6, axis - 6.8], String(mm), { anchor: 'end', part: 'main-number' })),
   ];
 }

@@ -69,8 +69,9 @@ export function trace(lines: readonly (readonly Point[])[]): string {
   return lines.map((line) => `M${line.map(([x, y]) => `${mm(x)} ${mm(y)}`).join('L')}`).join('');
 }
 
-/** Lines of one width in one path, which prints faster than many elements. */
+/** Lines of one width in one path, which prints faster than many elements; nothing for no lines. */
 export function lines(list: readonly (readonly Point[])[], width: number, more: Attributes = {}): string {
+  if (list.length === 0) return '';
   return element('path', { d: trace(list), fill: 'none', stroke: '#000', 'stroke-width': width, ...more });
 }
 

@@ -18,7 +18,7 @@ const views = kinds.flatMap((kind) => {
 
 /** Marks of a part, left of the thimble's edge, by their x. */
 function marks(svg: string, part: string): number[] {
-  if (!elements(svg).some(({ attributes }) => attributes['data-part'] === part && attributes.d !== '')) return [];
+  if (!elements(svg).some(({ attributes }) => attributes['data-part'] === part)) return [];
   return polylines(svg, part).map(([foot]) => foot![0]);
 }
 
