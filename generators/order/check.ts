@@ -15,11 +15,20 @@ export type WhereIs = (path: readonly PropertyKey[]) => Place;
  * Check the values of an order, as text or ready. Throws a UserMistake with every problem, each in the words
  * of the entry it belongs to and at the place that `whereIs` gives.
  */
-export function checkOrder(values: unknown, known: Known, whereIs: WhereIs = (path) => ({ field: path.join('.') })): Order {
+export function checkOrder(values: unknown, known: Known, whereIs: WhereIs = inField): Order {
   const schema = orderSchema(known);
   const result = schema.safeParse(values, { reportInput: true });
   if (result.success) return result.data;
   throw allMistakes(result.error.issues.flatMap((issue) => inWords(issue, values, schema, whereIs)));
+}
+
+function inField(path: readonly PropertyKey[]): Place {
+  return path.length === 0 ? {} : { field: fieldName(path) };
+}
+
+/** 'wires 2' for the second wire, 'limits.l' for an entry below another. */
+export function fieldName(path: readonly PropertyKey[]): string {
+  return path.map((key, i) => (typeof key === 'number' ? ` ${key + 1}` : `${i === 0 ? '' : '.'}${String(key)}`)).join('');
 }
 
 function inWords(issue: z.core.$ZodIssue, values: unknown, schema: z.ZodObject, whereIs: WhereIs): Mistake[] {

@@ -37,7 +37,8 @@ export function findColumns({ row, cells }: CsvRow): { columns: Columns; notices
   const roles = cells.map(columnOf);
   const near = cells.map((cell, i) => (roles[i] === undefined ? nearColumn(cell) : undefined));
   if ([...roles, ...near].every((role) => role === undefined)) {
-    return { mistakes: [{ row, what: `no header found: the first row must name the columns, roll and name; it reads ${quote(cells.join(', '))}` }] };
+    const what = `no header found: the first row must name the columns, roll and name; it reads ${quote(cells.join(', '))}`;
+    return { mistakes: [{ row, what }] };
   }
   const mistakes = ROLES.flatMap((role) => {
     const what = columnProblem(role, cells, roles, near);
@@ -47,8 +48,12 @@ export function findColumns({ row, cells }: CsvRow): { columns: Columns; notices
   const wire = roles.indexOf('wire');
   return {
     columns: { roll: roles.indexOf('roll'), name: roles.indexOf('name'), ...(wire >= 0 && { wire }) },
-    notices: wire >= 0 ? [] : cells.filter((_, i) => near[i] === 'wire').map((cell) => `column ${quote(cell)} was left out; if it holds the wires, call it wire`),
+    notices: wire >= 0 ? [] : cells.filter((_, i) => near[i] === 'wire').map(leftOut),
   };
+}
+
+function leftOut(cell: string): string {
+  return `column ${quote(cell)} was left out; if it holds the wires, call it wire`;
 }
 
 function columnProblem(role: Role, cells: string[], roles: (Role | undefined)[], near: (Role | undefined)[]): string | undefined {

@@ -1,6 +1,6 @@
 import { UserMistake, type Mistake, type Place } from '../mistake.ts';
 import { allMistakes } from './all-mistakes.ts';
-import { checkOrder, type WhereIs } from './check.ts';
+import { checkOrder, fieldName, type WhereIs } from './check.ts';
 import { orderFlags, type Flags, type OrderFlag } from './flags.ts';
 import type { Known } from './known.ts';
 import type { Order } from './schema.ts';
@@ -59,11 +59,6 @@ function placeOfMissing(path: readonly PropertyKey[], known: Known): { field: st
 
 function placeInFile(path: readonly PropertyKey[], row: number | undefined): Place {
   return { ...(row !== undefined && { row }), ...(path.length > 0 && { field: fieldName(path) }) };
-}
-
-/** 'wires 2' for the second wire, 'limits.l' for an entry below another. */
-function fieldName(path: readonly PropertyKey[]): string {
-  return path.reduce<string>((name, key) => (typeof key === 'number' ? `${name} ${key + 1}` : name === '' ? String(key) : `${name}.${String(key)}`), '');
 }
 
 function isValues(value: unknown): value is Values {

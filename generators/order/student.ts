@@ -19,7 +19,9 @@ export interface Student {
 const LONGEST = { roll: 40, name: 300 } as const;
 
 /** The student in a row, and what is wrong with it, each with row and field. */
-export function readStudent({ row, cells }: CsvRow, columns: Columns, width: number, known: KnownWires): { student: Student; mistakes: Mistake[] } {
+export function readStudent(
+  { row, cells }: CsvRow, columns: Columns, width: number, known: KnownWires,
+): { student: Student; mistakes: Mistake[] } {
   const cell = (column: number | undefined) => (column === undefined ? '' : (cells[column] ?? ''));
   const [roll, name, asked] = [cell(columns.roll), cell(columns.name), cell(columns.wire)];
   const wire = asked === '' ? { problems: [] } : parseWireAsk(asked, known);
@@ -38,7 +40,9 @@ function tooWide(cells: number, width: number): string {
 
 function textProblems(value: string, field: 'roll' | 'name'): string[] {
   if (!/[^\p{Cc}\p{Cf}\p{Z}]/u.test(value)) return [`the ${field} is blank; fill it in, or delete the row`];
-  if (/[\r\n]/.test(value)) return [`${quote(value)} runs over two lines; write it on one, and look for a quotation mark that is not closed`];
+  if (/[\r\n]/.test(value)) {
+    return [`${quote(value)} runs over two lines; write it on one, and look for a quotation mark that is not closed`];
+  }
   if (/\p{Cc}/u.test(value)) return [`${quote(value)} holds a character that cannot be printed; type it again`];
   if (value.includes('\ufffd')) return [`${quote(value)} has lost a letter on the way (\ufffd); type it again`];
   if ([...value].length > LONGEST[field]) return [`${quote(value)} is longer than ${LONGEST[field]} letters; shorten it`];

@@ -21,7 +21,10 @@ export function decodeText(bytes: Uint8Array, fileName: string): DecodedText {
   return {
     // Not TextDecoder: some versions of Node decode windows-1252 as Latin-1, without its quotes and dashes.
     text: iconv.decode(bytes, 'windows-1252'),
-    notices: [`${fileName} is not in UTF-8; it was read as Windows-1252. Check the names on the sheets, and save the file as UTF-8 if one is wrong`],
+    notices: [
+      `${fileName} is not in UTF-8; it was read as Windows-1252. `
+      + 'Check the names on the sheets, and save the file as UTF-8 if one is wrong',
+    ],
   };
 }
 
@@ -37,7 +40,8 @@ function refuseBinary(bytes: Uint8Array, fileName: string): void {
 }
 
 function notText(file: string): UserMistake {
-  return new UserMistake([{ file, what: 'this is not a text file; if it is a spreadsheet, open it, choose "Save as" or "Export", and save it as CSV (UTF-8)' }]);
+  const what = 'this is not a text file; if it is a spreadsheet, open it, choose "Save as" or "Export", and save it as CSV (UTF-8)';
+  return new UserMistake([{ file, what }]);
 }
 
 /** The byte order from the mark, or from where the zero half of the first letter stands. */

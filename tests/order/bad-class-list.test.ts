@@ -90,6 +90,10 @@ describe('a row is refused with its row and column', () => {
     expect(refusal(csv)).toEqual(lines);
   });
 
+  test('with a letter that Windows-1252 does not have', () => {
+    expect(refusal(singleBytes('roll,name\n1,\x81A\n'))).toEqual(['class.csv, row 2, name: "\ufffdA" has lost a letter on the way (\ufffd); type it again']);
+  });
+
   test('and the hundred first of many stand for the rest', () => {
     const lines = refusal(`roll,name\n${',A\n'.repeat(300)}`);
     expect(lines).toHaveLength(101);

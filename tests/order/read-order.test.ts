@@ -7,6 +7,7 @@ import { orderFromFlags, readOrder } from '../../generators/order/read-order.ts'
 import { SECTIONS } from '../../generators/order/sections.ts';
 import { readYaml } from '../../generators/order/yaml-text.ts';
 import { known } from './known.ts';
+import { linesOf } from './lines.ts';
 
 const WIRE = 'wires: constantan, SWG 28, 60 cm\n';
 const read = (yaml: string) => readOrder(WIRE + yaml, 'order.yaml', known);
@@ -77,6 +78,15 @@ describe('an order', () => {
     const order = read('box: 0.1 0.2\nwindow: 45.5-55\nsections: viva\nlimits: {l: 0.05, R: 0.2}\ntables: yes\nseed: 7\ntitle: a\n');
     expect(checkOrder(JSON.parse(JSON.stringify(order)), known)).toEqual(order);
   });
+});
+
+test('a finished order that was tampered with is refused by entry', () => {
+  const order = { ...read('seed: 7'), rows: 12, wires: [{ material: 'constantan', gauge: { mm: '0.38' }, lengthCm: 0 }] };
+  expect(linesOf(() => checkOrder(order, known))).toEqual([
+    'wires 1: 0 cm is not above zero; give the size of a real wire',
+    'rows: "12" does not fit here; it takes a whole number from 3 to 6',
+  ]);
+  expect(linesOf(() => checkOrder(null, known))).toEqual(['the order is not a list of entries; write one entry a line, such as "rows: 4"']);
 });
 
 const FLAGS = {
