@@ -39,7 +39,7 @@ export function bridgeSteps(known: KnownGap): Step[] {
     {
       kind: 'summary',
       id: 'meanX',
-      tex: '\\bar{X}',
+      tex: '\\overline{X}',
       unit: 'Ω',
       by: 'mean',
       of: ['X'],

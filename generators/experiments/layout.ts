@@ -13,4 +13,10 @@ export interface Layout {
   result: string[];
   /** The deciding answers: columns of the marking grid. */
   answers: string[];
+  /** Answers by which two sheets of a class are kept apart. */
+  apart: string[];
+  /** Results whose uncertainty the key works out. */
+  uncertain: string[];
+  /** True values that the teacher is shown, with their units. */
+  truths: { id: string; unit: string }[];
 }

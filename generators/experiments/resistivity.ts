@@ -4,6 +4,7 @@ import { draw } from '../apparatus/draw.ts';
 import { readRule } from '../apparatus/rule.ts';
 import { makeScrewGauge } from '../apparatus/screw-gauge.ts';
 import { makeWire, resistivityAt, wireResistance } from '../apparatus/wire.ts';
+import { scientific } from '../quantities/written.ts';
 import type { Streams } from '../random.ts';
 import type { Ask } from './ask.ts';
 import { planBridge } from './bridge-plan.ts';
@@ -23,13 +24,24 @@ export const resistivity: Experiment = {
   layout: {
     observations: [
       { table: 'bridge', columns: ['R', 'l', 'r', 'X'], after: ['meanX'], rows: 'numbered' },
-      { values: ['pitch', 'N', 'LC', 'n0', 'e'] },
+      { values: ['L', 'pitch', 'N', 'LC', 'n0', 'e'] },
       { table: 'gauge', columns: ['msr', 'n', 'csr', 'dObs'], after: ['meanD', 'd'], rows: 'pairs' },
-      { values: ['L'] },
     ],
     working: ['X', 'meanX', 'meanD', 'd', 'rho', 'off'],
     result: ['meanX', 'rho', 'off'],
     answers: ['meanX', 'e', 'd', 'rho', 'off'],
+    apart: ['X', 'meanX', 'd'],
+    uncertain: ['meanX', 'rho'],
+    truths: [
+      { id: 'X', unit: 'Ω' },
+      { id: 'rho', unit: 'Ω m' },
+      { id: 'd', unit: 'mm' },
+      { id: 'L', unit: 'cm' },
+      { id: 'celsius', unit: '°C' },
+      { id: 'endLeft', unit: 'cm' },
+      { id: 'endRight', unit: 'cm' },
+      { id: 'zeroError', unit: 'mm' },
+    ],
   },
   steps: (form) => [...bridgeSteps(form['known'] as KnownGap), ...screwGaugeSteps(form['zero'] as ZeroError), ...resistivitySteps()],
   plan: planBridge,
@@ -41,7 +53,7 @@ export const resistivity: Experiment = {
   halfWidths: ({ bench }) => ({ ...bridgeHalfWidths(bench), ...gaugeHalfWidths(bench), L: { absolute: Number(bench.rule.division) / 2 } }),
 };
 
-const givens = ({ wire }: Ask) => ({ W: '100.0', rhoTable: wire.accepted.rho });
+const givens = ({ wire }: Ask) => ({ W: '100.0', rhoTable: scientific(wire.accepted.rho) });
 
 function observe(ask: Ask, streams: Streams): Observed | undefined {
   const { bench } = ask;

@@ -36,14 +36,14 @@ export function screwGaugeSteps(zero: ZeroError): Step[] {
     {
       kind: 'relation',
       id: 'dObs',
-      tex: "d'",
+      tex: 'd_{\\mathrm{obs}}',
       unit: 'mm',
       per: 'gauge',
       as: 'msr + csr',
       digits: { decimals: 2 },
       slips: [{ id: 'main-scale division missed', as: 'msr - pitch + csr' }],
     },
-    { kind: 'summary', id: 'meanD', tex: "\\bar{d'}", unit: 'mm', by: 'mean', of: ['dObs'], digits: { decimals: 3 } },
+    { kind: 'summary', id: 'meanD', tex: '\\overline{d_{\\mathrm{obs}}}', unit: 'mm', by: 'mean', of: ['dObs'], digits: { decimals: 3 } },
     {
       kind: 'relation',
       id: 'd',

@@ -7,8 +7,8 @@ import { printedFormula } from '../sheets/mathml.ts';
 
 const folder = fileURLToPath(new URL('../../templates', import.meta.url));
 
-/** What a sentence's blanks are filled with: a formula, or plain text. */
-export type Blanks = Record<string, Line | string>;
+/** What a sentence's blanks are filled with: a formula, plain text, or room to write with the unit after it. */
+type Blanks = Record<string, Line | string | { unit: Line }>;
 
 /** The one Nunjucks environment, for the press and for the site; a missing variable is an error. */
 export function templates(): nunjucks.Environment {
@@ -37,7 +37,8 @@ function prose(sentence: string, blanks: Blanks): string {
       if (name === undefined) return escape(part);
       const filling = blanks[name];
       if (filling === undefined) throw new Error(`no word for the blank {${name}} in "${sentence}"`);
-      return typeof filling === 'string' ? escape(filling) : printedFormula(filling, escape);
+      if (typeof filling === 'string') return escape(filling);
+      return 'unit' in filling ? `<span class="blank"></span> ${printedFormula(filling.unit, escape)}` : printedFormula(filling, escape);
     })
     .join('');
 }

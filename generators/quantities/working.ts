@@ -16,8 +16,10 @@ export interface Line {
 /** A value with its unit: '2.63 Ω'. */
 export function quantityLine(written: Written, unitName: string, words: SpokenWords): Line {
   const { tex } = unit(unitName);
-  const gap = tex === '' ? '' : tex === '\\%' ? tex : `\\;${tex}`;
-  return { tex: `${texNumber(written).text}${gap}`, spoken: `${spokenNumber(written, words)} ${words.units[unitName] ?? unitName}`.trim() };
+  const number = texNumber(written).text;
+  // Braces keep a minus at its number: without them it would stand off like a difference.
+  const tight = number.startsWith('-') ? `{${number}}` : number;
+  return { tex: `${tight}${tex && `\\;${tex}`}`, spoken: `${spokenNumber(written, words)} ${words.units[unitName] ?? unitName}`.trim() };
 }
 
 /** A quantity's symbol. */

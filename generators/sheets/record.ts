@@ -77,7 +77,8 @@ export function record(blocks: Block[], program: Program, shown: Shown, words: S
   );
 }
 
-function unitLine(name: string, words: SpokenWords): Line {
+/** A unit alone, as a table's heading or beside a blank. */
+export function unitLine(name: string, words: SpokenWords): Line {
   return { tex: unit(name).tex, spoken: words.units[name] ?? name };
 }
 

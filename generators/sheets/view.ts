@@ -3,9 +3,9 @@ import type { Program } from '../quantities/program.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import type { Computed } from '../quantities/step.ts';
 import { type Line, conversionLines, formulaLine, quantityLine, symbolLine, workedLine } from '../quantities/working.ts';
-import { type RecordBlock, readingsShown, record } from './record.ts';
+import { type RecordBlock, readingsShown, record, unitLine } from './record.ts';
 import type { Sheet } from './sheet.ts';
-import { type Worked } from './worked.ts';
+import type { Worked } from './worked.ts';
 
 /** What a worksheet's template receives of the sheet: nothing that has been worked out. */
 export interface WorksheetView {
@@ -15,10 +15,12 @@ export interface WorksheetView {
   givens: Record<string, Line>;
   observations: RecordBlock[];
   working: { id: string; formula: Line }[];
+  /** The units of the results, each beside a blank. */
+  results: Record<string, { unit: Line }>;
 }
 
 /** What the key and the solution copy receive besides. */
-export interface KeyView extends Omit<WorksheetView, 'working'> {
+export interface KeyView extends Omit<WorksheetView, 'working' | 'results'> {
   working: { id: string; rows: { row?: number; lines: Line[] }[]; formula: Line }[];
   results: Record<string, Line>;
   verdicts: Record<string, string>;
@@ -31,6 +33,7 @@ export function worksheetView(sheet: Sheet, program: Program, layout: Layout, wo
     ...common(sheet, program, words),
     observations: record(layout.observations, program, shown, words),
     working: layout.working.map((id) => ({ id, formula: formulaLine(program, computed(program, id), words) })),
+    results: Object.fromEntries(layout.result.map((id) => [id, { unit: unitLine(program.step(id).unit, words) }])),
   };
 }
 

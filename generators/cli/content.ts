@@ -1,0 +1,60 @@
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { parse } from 'yaml';
+import { readBench } from '../apparatus/bench.ts';
+import { readGauges } from '../apparatus/gauges.ts';
+import { readMaterials } from '../apparatus/materials.ts';
+import { experiments } from '../experiments/index.ts';
+import type { FigureWords } from '../figures/words.ts';
+import type { Known } from '../order/known.ts';
+import type { SpokenWords } from '../quantities/spoken.ts';
+import type { Tables } from '../sheets/tables.ts';
+
+const folder = fileURLToPath(new URL('../../content/', import.meta.url));
+
+function yaml(path: string): unknown {
+  return parse(readFileSync(`${folder}${path}.yaml`, 'utf8'));
+}
+
+/** The tables that no language changes. */
+export function loadTables(): Tables {
+  return {
+    bench: readBench(yaml('tables/apparatus')),
+    materials: readMaterials(yaml('tables/materials')),
+    gauges: readGauges(yaml('tables/gauges')),
+  };
+}
+
+/** The words of one language for one experiment. */
+export interface Words {
+  spoken: SpokenWords;
+  sheet: Record<string, unknown>;
+  experiment: { title: string; known: Record<string, string> } & Record<string, unknown>;
+  figures: FigureWords;
+}
+
+export function loadWords(language: string, experiment: string): Words {
+  return {
+    spoken: yaml(`${language}/spoken`) as Words['spoken'],
+    sheet: yaml(`${language}/sheet`) as Words['sheet'],
+    experiment: yaml(`${language}/experiments/${experiment}`) as Words['experiment'],
+    figures: yaml(`${language}/figures`) as Words['figures'],
+  };
+}
+
+/** A language is a folder of content that speaks. */
+function languages(): string[] {
+  return readdirSync(folder).filter((name) => existsSync(`${folder}${name}/sheet.yaml`));
+}
+
+/** What an order may name. */
+export function knownNames({ materials, gauges }: Tables): Known {
+  const numbers = (series: string) => Object.keys(gauges[series]?.diameters ?? {}).map(Number);
+  return {
+    experiments: Object.keys(experiments),
+    materials: Object.keys(materials.materials),
+    gauges: { SWG: numbers('SWG'), AWG: numbers('AWG') },
+    sources: Object.keys(materials.sources),
+    languages: languages(),
+  };
+}

@@ -1,0 +1,70 @@
+import { type Alternative, type OfferedGauge, alternatives } from '../experiments/alternatives.ts';
+import type { Ask } from '../experiments/ask.ts';
+import type { BridgePlan, Setting } from '../experiments/bridge-plan.ts';
+import { experimentNamed } from '../experiments/index.ts';
+import { UserMistake } from '../mistake.ts';
+import { type WireAsk, writeWireAsk } from '../order/wire-ask.ts';
+import { round } from '../quantities/written.ts';
+import { askFor } from '../sheets/tables.ts';
+import type { Asked } from './asked.ts';
+
+/** Every wire of an order, those of single students included, each once. */
+export function wiresOf({ order, students }: Pick<Asked, 'order' | 'students'>): WireAsk[] {
+  const all = [...order.wires, ...students.flatMap(({ wire }) => wire ?? [])];
+  return [...new Map(all.map((wire) => [writeWireAsk(wire), wire])).values()];
+}
+
+/** Refuses wires that the bridge cannot balance, each with its reason and what would do. */
+export function refuseUnusable(asked: Asked): void {
+  const refusals = wiresOf(asked).flatMap((wire) => {
+    const ask = askFor(asked.order, wire, asked.tables);
+    const plan = experimentNamed(asked.order.experiment).plan(ask);
+    return plan.usable.length >= ask.rows ? [] : [{ field: writeWireAsk(wire), what: refusal(ask, plan, offeredGauges(asked)) }];
+  });
+  if (refusals.length > 0) throw new UserMistake(refusals);
+}
+
+/** Gauges that can be bought, to be offered. */
+export function offeredGauges({ tables }: Asked): OfferedGauge[] {
+  return Object.entries(tables.gauges['SWG']?.diameters ?? {}).map(([number, mm]) => ({ gauge: `SWG ${number}`, diameter: Number(mm) }));
+}
+
+/** Why a wire cannot be used, and what would do, each with the settings and null points that it would give. */
+export function refusal(ask: Ask, { X, usable }: BridgePlan, gauges: readonly OfferedGauge[]): string {
+  const [low, high] = ask.window;
+  const found = usable.length === 0 ? 'no setting of the box balances' : `only ${settingsInWords(usable)} balance${usable.length === 1 ? 's' : ''}`;
+  const why = `its resistance is about ${three(X)} Ω, and ${found} between ${low} and ${high} cm, where ${ask.rows} rows are wanted`;
+  const offers = alternatives(ask, gauges).map((alternative) => `\n    ${offerInWords(alternative, ask.rows)}`);
+  return offers.length === 0 ? `${why}; no single change to the wire, box or window helps` : `${why}. What would do:${offers.join('')}`;
+}
+
+function offerInWords(alternative: Alternative, rows: number): string {
+  switch (alternative.change) {
+    case 'length':
+      return `a length of ${alternative.centimetres} cm: ${table(alternative.plan, rows)}`;
+    case 'diameter':
+      return `a wire of ${alternative.gauge}: ${table(alternative.plan, rows)}`;
+    case 'box':
+      return `a box with the plugs ${alternative.plugs.join(' ')} Ω: ${table(alternative.plan, rows)}`;
+    case 'window':
+      return `a window of ${alternative.window.join('–')} cm: ${table(alternative.plan, rows)}`;
+    case 'interchange':
+      return `the same R in either gap: ${alternative.settings
+        .slice(0, Math.ceil(rows / 2))
+        .map(({ R, direct, interchanged }) => `${R} Ω at ${one(direct)} and ${one(interchanged)} cm`)
+        .join(', ')}`;
+  }
+}
+
+/** As many settings as rows are wanted, spread over the usable ones. */
+export function table({ X, usable }: BridgePlan, rows: number): string {
+  const chosen = Array.from({ length: rows }, (_, row) => usable[Math.floor(((row + 0.5) * usable.length) / rows)]!);
+  return `X about ${three(X)} Ω, R ${settingsInWords(chosen)}`;
+}
+
+function settingsInWords(settings: readonly Setting[]): string {
+  return settings.map(({ R, l }) => `${R} Ω (null at ${one(l)} cm)`).join(', ');
+}
+
+export const one = (value: number) => round(value, { decimals: 1 }, 'even');
+export const three = (value: number) => round(value, { figures: 3 }, 'even');

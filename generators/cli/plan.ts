@@ -1,0 +1,92 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Ask } from '../experiments/ask.ts';
+import type { Experiment } from '../experiments/experiment.ts';
+import { experimentNamed } from '../experiments/index.ts';
+import { UserMistake } from '../mistake.ts';
+import { type WireAsk, writeWireAsk } from '../order/wire-ask.ts';
+import { openPress } from '../press/print.ts';
+import { conventions } from '../sheets/conventions.ts';
+import { type Issue, issueSheets, programOf } from '../sheets/issue.ts';
+import { askFor } from '../sheets/tables.ts';
+import { workOut } from '../sheets/worked.ts';
+import { type Asked, orderHelp, readAsked } from './asked.ts';
+import type { Command } from './command.ts';
+import { loadWords } from './content.ts';
+import { makePrinter } from './pack-files.ts';
+import { offeredGauges, one, refusal, table, three, wiresOf } from './plan-words.ts';
+import { silent } from './progress.ts';
+
+export const plan: Command = {
+  usage: 'plan ORDER.yaml',
+  about: 'what a pack would give, before anything is printed: X, R and null points, uncertainty, paper, and how far sets lie apart',
+  help: () => `slidewire ${plan.usage}\n${plan.about}. The order may also be given by flags alone.\n${orderHelp()}`,
+  async run(args) {
+    const asked = readAsked(args, []);
+    const experiment = experimentNamed(asked.order.experiment);
+    const plans = wiresOf(asked).map((wire) => ({ wire, ...wirePlan(asked, wire, experiment) }));
+    for (const { wire, words } of plans) process.stdout.write(`${writeWireAsk(wire)}\n    ${words}\n`);
+    if (plans.some(({ usable }) => !usable)) throw new UserMistake('not every wire can be used as it is; see above');
+    const issues = dryRun(asked, experiment);
+    process.stdout.write(`${apartInWords(issues, asked.students.length)}\n${await paperInWords(asked, issues)}\n`);
+  },
+};
+
+function wirePlan(asked: Asked, wire: WireAsk, experiment: Experiment): { usable: boolean; words: string } {
+  const ask = askFor(asked.order, wire, asked.tables);
+  const plan = experiment.plan(ask);
+  if (plan.usable.length < ask.rows) return { usable: false, words: refusal(ask, plan, offeredGauges(asked)) };
+  const first = plan.usable[0]!;
+  const last = plan.usable.at(-1)!;
+  return {
+    usable: true,
+    words: [
+      `${table(plan, ask.rows)}`,
+      `usable: ${plan.usable.length} settings from ${first.R} Ω (null at ${one(first.l)} cm) to ${last.R} Ω (${one(last.l)} cm)`,
+      uncertaintyInWords(asked, ask, experiment),
+    ].join('\n    '),
+  };
+}
+
+/** Worst case and limits shared by all rows, on ideal readings; the scatter of real rows comes on top of the standard uncertainty. */
+function uncertaintyInWords({ order }: Asked, ask: Ask, experiment: Experiment): string {
+  const { form, readings } = experiment.ideal(ask);
+  const sheet = { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: conventions(order, ask, experiment) } as const;
+  const worked = workOut(sheet, programOf(experiment, sheet));
+  const percent = (id: string, error: number) => `${three((100 * error) / worked.cells(id)[0]!.exact)} %`;
+  const parts = experiment.layout.uncertain.map((id) => `${id === 'meanX' ? 'X' : id} ${percent(id, worked.worst(id))}`);
+  return `maximum permissible error: ${parts.join(', ')}`;
+}
+
+/** What a class of this size would get under a secret that no pack uses. */
+function dryRun({ order, students, tables }: Asked, experiment: Experiment): Issue[] {
+  const recipients = students.length > 0 ? students : Array.from({ length: 30 }, (_, i) => ({ roll: String(i + 1), name: '' }));
+  return issueSheets({ order, experiment, tables, secret: 'plan' }, recipients);
+}
+
+function apartInWords(issues: readonly Issue[], students: number): string {
+  const apart = issues.filter(({ shared }) => shared.length === 0).length;
+  const whom = students > 0 ? `${students} students of the class list` : `${issues.length} students`;
+  const first = issues.findIndex(({ shared }) => shared.length > 0);
+  const materials = new Set(issues.map(({ wire }) => wire.split(',')[0]));
+  const alloys = `Sets of one material share its resistivity: ${[...materials].join(', ')}.`;
+  if (first === -1) return `All ${whom} get sets of their own: no right X, row or diameter of one would be accepted on another's sheet. ${alloys}`;
+  return `Of the ${whom}, ${apart} get sets of their own; the first right answer that another sheet would accept comes with number ${first + 1}. More wires, or wires of more gauges, keep more apart. ${alloys}`;
+}
+
+/** Pages are counted on a sample that is really printed. */
+async function paperInWords(asked: Asked, issues: Issue[]): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'slidewire-'));
+  const press = await openPress();
+  try {
+    const { order, tables } = asked;
+    const printer = makePrinter({ partial: folder, press, order, tables, issues: issues.slice(0, 1), words: loadWords(order.language, order.experiment), progress: silent });
+    const [worksheet, key] = [await printer.sample('worksheet'), await printer.sample('key')];
+    const paper = (pages: number) => `${issues.length} × ${pages} pages (${issues.length * Math.ceil(pages / 2)} sheets of paper printed on both sides, ${issues.length * pages} on one)`;
+    return `Worksheets: ${paper(worksheet)}\nKeys: ${paper(key)}`;
+  } finally {
+    await press.close();
+    await rm(folder, { recursive: true, force: true });
+  }
+}

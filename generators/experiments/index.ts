@@ -1,0 +1,12 @@
+import type { Experiment } from './experiment.ts';
+import { resistivity } from './resistivity.ts';
+
+/** Every experiment by its id. */
+export const experiments: Readonly<Record<string, Experiment>> = { resistivity };
+
+/** The experiment of that id; a name that is not there is a mistake of the program, since orders are checked before. */
+export function experimentNamed(id: string): Experiment {
+  const found = experiments[id];
+  if (!found) throw new Error(`no experiment is called ${id}`);
+  return found;
+}

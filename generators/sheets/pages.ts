@@ -1,0 +1,117 @@
+import type { Ask } from '../experiments/ask.ts';
+import type { Experiment } from '../experiments/experiment.ts';
+import type { Order } from '../order/schema.ts';
+import type { SpokenWords } from '../quantities/spoken.ts';
+import type { Program } from '../quantities/program.ts';
+import { type Line, quantityLine } from '../quantities/working.ts';
+import { scientific } from '../quantities/written.ts';
+import { type AnswerRow, answerRows } from './answers.ts';
+import type { Issue } from './issue.ts';
+import { roughly } from './rough.ts';
+import { type KeyView, type WorksheetView, keyView, worksheetView } from './view.ts';
+import { type StandardView, type WorstView, standardView, worstView } from './uncertainty-view.ts';
+import type { Worked } from './worked.ts';
+
+/** What a sentence's named blanks are filled with. */
+export type Blanks = Record<string, Line | string>;
+
+interface Page {
+  /** The template under templates/sheets/. */
+  template: string;
+  student: { roll: string; name: string };
+  code: string;
+  /** Printed at the foot of every page of the sheet. */
+  foot: string;
+  blanks: Blanks;
+  figures: { circuit: string };
+}
+
+export interface WorksheetPage extends Page {
+  view: WorksheetView;
+}
+
+export interface SolutionPage extends Page {
+  view: KeyView;
+}
+
+export interface KeyPage extends SolutionPage {
+  answers: AnswerRow[];
+  limits: { id: string; value: Line }[];
+  worst: WorstView[];
+  standard: StandardView[];
+  truths: { id: string; value: Line }[];
+}
+
+/** Words of a language that the pages' blanks need. */
+export interface PageWords {
+  spoken: SpokenWords;
+  known: Record<string, string>;
+}
+
+interface Common {
+  issue: Issue;
+  order: Order;
+  ask: Ask;
+  words: PageWords;
+  circuit: string;
+}
+
+/** A worksheet is made from the sheet alone: nothing worked out, and no truth, is within reach here. */
+export function worksheetPage(common: Common, program: Program, experiment: Experiment): WorksheetPage {
+  const { issue, order, words } = common;
+  const view = worksheetView(issue.sheet, program, experiment.layout, words.spoken, order.readings === 'blank');
+  return { ...page('worksheet', common, view), view };
+}
+
+/** The worked sheet for handing back: no accept ranges, no truths. */
+export function solutionPage(common: Common, worked: Worked, experiment: Experiment): SolutionPage {
+  const view = keyView(common.issue.sheet, worked, experiment.layout, common.words.spoken);
+  return { ...page('solution', common, view), view };
+}
+
+/** The teacher's key. */
+export function keyPage(common: Common, worked: Worked, experiment: Experiment): KeyPage {
+  const { issue, words } = common;
+  const { layout } = experiment;
+  return {
+    ...solutionPage(common, worked, experiment),
+    template: 'key',
+    answers: answerRows(worked, layout, words.spoken),
+    limits: limitLines(issue, worked, words.spoken),
+    worst: layout.uncertain.map((id) => worstView(worked, id, words.spoken)),
+    standard: layout.uncertain.map((id) => standardView(worked, id, words.spoken)),
+    truths: layout.truths.map(({ id, unit }) => ({ id, value: roughly(issue.truth[id]!, unit, words.spoken) })),
+  };
+}
+
+function limitLines({ sheet }: Issue, { program }: Worked, words: SpokenWords): KeyPage['limits'] {
+  return Object.entries(sheet.conventions.limits).map(([id, limit]) => ({
+    id,
+    value: 'absolute' in limit ? roughly(limit.absolute, program.step(id).unit, words, 1) : roughly(100 * limit.fraction, '%', words, 1),
+  }));
+}
+
+function page(template: string, { issue, ask, order, words, circuit }: Common, view: { symbols: Record<string, Line> }): Page {
+  const { accepted } = ask.wire;
+  const { spoken, known } = words;
+  const [low, high] = order.window;
+  return {
+    template,
+    student: { roll: issue.roll, name: issue.name },
+    code: issue.code,
+    foot: `${issue.roll} · ${issue.code}`,
+    figures: { circuit },
+    blanks: {
+      ...view.symbols,
+      pi: { tex: '\\pi', spoken: spoken.pi },
+      known: known[ask.known]!,
+      other: known[ask.known === 'left' ? 'right' : 'left']!,
+      low: String(low),
+      high: String(high),
+      material: accepted.material,
+      value: quantityLine(scientific(accepted.rho), 'Ω m', spoken),
+      celsius: String(accepted.celsius),
+      source: accepted.sourceName,
+    },
+  };
+}

@@ -1,0 +1,67 @@
+import type { SpokenWords } from '../quantities/spoken.ts';
+import { type Line, quantityLine, symbolLine } from '../quantities/working.ts';
+import { round } from '../quantities/written.ts';
+import { roughly } from './rough.ts';
+import { errorRule } from './error-rule.ts';
+import type { Worked } from './worked.ts';
+
+/** The worst case of one result, as a key prints it. */
+export interface WorstView {
+  id: string;
+  /** 'Δρ/ρ = ΔX/X + 2Δd/d + ΔL/L', where the textbook rule holds. */
+  rule?: Line;
+  /** The result with its error, and the error as a percentage. */
+  value: Line;
+  error: Line;
+  percent: Line;
+}
+
+/** One line of an uncertainty budget. */
+export interface BudgetRow {
+  source: string;
+  part: Line;
+  freedom: string;
+}
+
+export interface StandardView {
+  id: string;
+  symbol: Line;
+  rows: BudgetRow[];
+  u: Line;
+  freedom: string;
+  t: string;
+  value: Line;
+  expanded: Line;
+}
+
+export function worstView(worked: Worked, id: string, words: SpokenWords): WorstView {
+  const { unit } = worked.program.step(id);
+  const [cell] = worked.cells(id);
+  const error = worked.worst(id);
+  const rule = errorRule(worked.program, id, words);
+  return {
+    id,
+    ...(rule ? { rule } : {}),
+    value: quantityLine(cell!.shown, unit, words),
+    error: roughly(error, unit, words, 2),
+    percent: roughly((100 * error) / Math.abs(cell!.exact), '%', words, 2),
+  };
+}
+
+export function standardView(worked: Worked, id: string, words: SpokenWords): StandardView {
+  const { unit } = worked.program.step(id);
+  const budget = worked.budget(id);
+  const largestFirst = budget.contributions.toSorted((a, b) => Math.abs(b.part) - Math.abs(a.part));
+  return {
+    id,
+    symbol: symbolLine(worked.program, id, words),
+    rows: largestFirst.map(({ source, part, freedom }) => ({ source, part: roughly(Math.abs(part), unit, words, 2), freedom: whole(freedom) })),
+    u: roughly(budget.u, unit, words, 2),
+    freedom: whole(budget.freedom),
+    t: round(budget.t, { decimals: 2 }, 'even'),
+    value: quantityLine(worked.cells(id)[0]!.shown, unit, words),
+    expanded: roughly(budget.expanded, unit, words, 2),
+  };
+}
+
+const whole = (freedom: number) => (freedom === Infinity ? '∞' : String(Math.floor(freedom)));
