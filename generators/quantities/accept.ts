@@ -3,7 +3,7 @@ import type { Formula } from './formula.ts';
 import { byFourFigureTables } from './four-figure.ts';
 import { hull, point } from './interval.ts';
 import type { Program } from './program.ts';
-import type { Computed, Digits, Input, Interval, Relation, Written } from './step.ts';
+import type { Computed, Digits, Interval, Relation, Written } from './step.ts';
 import { summaryMethods, summaryRange } from './summary.ts';
 import { unit } from './unit.ts';
 import { type Ties, halfUnit, round } from './written.ts';
@@ -26,21 +26,26 @@ export function acceptRanges(program: Program, readings: Readings, latitude: Lat
   const { written } = evaluate(program, readings, 'even', {});
   for (const step of program.steps) {
     if (step.kind === 'verdict' || step.kind === 'influence') continue;
-    const reach =
-      step.kind === 'reading' || step.kind === 'given'
-        ? written.get(step.id)!.map((value) => around(Number(value), latitude.drawn[step.id] ?? 0))
-        : computedRanges(program, step, carried, written.get(step.id)!.length, latitude);
+    const mine = own[step.id] ?? [];
+    if (step.kind === 'reading' || step.kind === 'given') {
+      const read = written.get(step.id)!;
+      ranges.set(step.id, read.map((value) => around(Number(value), latitude.drawn[step.id] ?? 0)));
+      // What follows is judged on the reading that was taken; the latitude is spent at the reading itself.
+      carried.set(step.id, read.map((value, row) => point(Number(mine[row] ?? value))));
+      continue;
+    }
+    const reach = computedRanges(program, step, carried, written.get(step.id)!.length, latitude);
     ranges.set(step.id, reach);
-    carried.set(step.id, goesOnFrom(step, reach, own[step.id] ?? []));
+    carried.set(step.id, goesOnFrom(step, reach, mine));
   }
   return ranges;
 }
 
 const around = (value: number, slack: number): Interval => [value - slack, value + slack];
 
-/** What a student with these written values goes on from, one a row; a reading is what is written. */
-function goesOnFrom(step: Input | Computed, reach: Interval[], own: (Written | undefined)[]): Interval[] {
-  const rounds = 'digits' in step && reach.some(([low, high]) => high - low > NOISE * Math.abs(high));
+/** What a student with these written values goes on from, one a row. */
+function goesOnFrom(step: Computed, reach: Interval[], own: (Written | undefined)[]): Interval[] {
+  const rounds = reach.some(([low, high]) => high - low > NOISE * Math.abs(high));
   return reach.map((range, row) => {
     const written = own[row];
     if (written === undefined) return range;
