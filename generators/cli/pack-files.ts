@@ -48,13 +48,13 @@ export function makePrinter({ partial, press, order, tables, issues, words, prog
   const known = knownNames(tables);
   const settings = { order, words: words.sheet, experiment: words.experiment };
   const { title } = words.experiment;
-  const pageWords = { spoken: words.spoken, known: words.experiment.known };
+  const pageWords = { spoken: words.spoken, known: words.experiment.known, figures: words.figures };
 
   const pageOf = (kind: Kind, issue: Issue, place: number): object => {
     const program = programOf(experiment, issue.sheet);
     const ask = askFor(order, readWireAsk(issue.wire, known), tables);
     const circuit = bridgeCircuit({ id: `circuit-${place}`, known: ask.known, symbol: order.symbols === 'IEC' ? 'rectangle' : 'zigzag', named: true }, words.figures);
-    const common = { issue, order, ask, words: pageWords, circuit };
+    const common = { issue, order, ask, words: pageWords, circuit, place };
     if (kind === 'worksheet') return worksheetPage(common, program, experiment);
     const worked = workOut(issue.sheet, program);
     return kind === 'key' ? keyPage(common, worked, experiment) : solutionPage(common, worked, experiment);

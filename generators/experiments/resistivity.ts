@@ -68,7 +68,7 @@ function observe(ask: Ask, streams: Streams): Observed | undefined {
   const diameter = observeDiameter(ask, gauge, wire, streams.of('diameters'));
   const L = readRule(bench, wire.length, ask.hands, streams.of('length'));
   return {
-    form: { known: ask.known, zero: diameter.zero },
+    form: { known: ask.known, zero: diameter.zero, plugs: ask.bench.box.plugs.join(' ') },
     readings: { ...givens(ask), ...table, ...diameter.readings, L },
     truth: {
       X,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { DRAWABLE } from '../experiments/drawings.ts';
 import { choice, entries, number, oneOf, stretch, text, wholeNumber, YES_OR_NO, yesOrNo } from './fields.ts';
-import { asList, asNumber, asOneOrMore, asPercent } from './from-text.ts';
+import { asChoice, asList, asNumber, asOneOrMore, asPercent } from './from-text.ts';
 import type { Known } from './known.ts';
 import { SECTIONS, sectionsField, SECTION_WORDS } from './sections.ts';
 import { WIRE_EXAMPLE } from './wire-ask.ts';
@@ -74,6 +75,15 @@ export function orderSchema(known: Known) {
       ...oneOf(READINGS),
       meaning: 'whether the readings are printed, or left for the student to take',
     }),
+    drawn: z.preprocess(asList(asChoice(DRAWABLE)), z.array(z.enum(DRAWABLE))).prefault('').register(entries, {
+      takes: `a list of ${DRAWABLE.join(', ')}`,
+      meaning: 'instruments that are drawn to be read, in place of printed readings',
+      words: DRAWABLE,
+    }),
+    latitude: latitude().prefault({}).register(entries, {
+      takes: 'the entries l, n and L, indented below it',
+      meaning: 'how far a reading taken off a drawing may lie from the truth',
+    }),
     paper: choice(PAPERS).prefault('A4').register(entries, {
       ...oneOf(PAPERS),
       meaning: 'size of the paper',
@@ -129,6 +139,26 @@ function limits() {
       takes: 'the class of the box from 0 to 10, in per cent of R',
       meaning: 'maximum permissible error of the resistance box, in per cent of R',
       flag: 'limit-r',
+    }),
+  });
+}
+
+function latitude() {
+  return z.strictObject({
+    l: number(0, 1).prefault('0.1').register(entries, {
+      takes: 'centimetres from 0 to 1',
+      meaning: 'latitude of a balance length read off a drawing, in cm',
+      flag: 'latitude-null',
+    }),
+    n: number(0, 5).prefault('1').register(entries, {
+      takes: 'divisions from 0 to 5',
+      meaning: 'latitude of a circular-scale reading taken off a drawing, in divisions',
+      flag: 'latitude-gauge',
+    }),
+    L: number(0, 1).prefault('0.1').register(entries, {
+      takes: 'centimetres from 0 to 1',
+      meaning: 'latitude of a length read off a drawn rule, in cm',
+      flag: 'latitude-length',
     }),
   });
 }

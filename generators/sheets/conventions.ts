@@ -1,4 +1,5 @@
 import type { Ask } from '../experiments/ask.ts';
+import { drawnReadings } from '../experiments/drawings.ts';
 import type { Experiment } from '../experiments/experiment.ts';
 import type { Order } from '../order/schema.ts';
 import type { Conventions } from './sheet.ts';
@@ -8,7 +9,7 @@ export function conventions(order: Order, ask: Ask, experiment: Experiment): Con
   return {
     ties: order.rounding,
     tables: order.tables,
-    drawn: {},
+    drawn: drawnReadings(order.drawn, { ...order.latitude, n0: order.latitude.n }),
     limits: {
       R: { fraction: order.limits.R / 100 },
       l: { absolute: order.limits.l },

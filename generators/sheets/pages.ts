@@ -1,10 +1,14 @@
 import type { Ask } from '../experiments/ask.ts';
 import type { Experiment } from '../experiments/experiment.ts';
+import { type DrawnReading, drawings } from '../experiments/drawings.ts';
+import type { FigureWords } from '../figures/words.ts';
 import type { Order } from '../order/schema.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import type { Program } from '../quantities/program.ts';
 import { type Line, quantityLine } from '../quantities/working.ts';
 import { scientific } from '../quantities/written.ts';
+import { type RowLabel, rowLabel } from './record.ts';
+import type { Layout } from '../experiments/layout.ts';
 import { type AnswerRow, answerRows } from './answers.ts';
 import type { Issue } from './issue.ts';
 import { roughly } from './rough.ts';
@@ -26,8 +30,15 @@ interface Page {
   figures: { circuit: string };
 }
 
+export interface LabelledDrawing extends DrawnReading {
+  /** The row of the table that it belongs to, as the table calls it. */
+  label?: RowLabel;
+}
+
 export interface WorksheetPage extends Page {
   view: WorksheetView;
+  /** Instruments to be read. */
+  drawings: LabelledDrawing[];
 }
 
 export interface SolutionPage extends Page {
@@ -46,6 +57,7 @@ export interface KeyPage extends SolutionPage {
 export interface PageWords {
   spoken: SpokenWords;
   known: Record<string, string>;
+  figures: FigureWords;
 }
 
 interface Common {
@@ -54,13 +66,22 @@ interface Common {
   ask: Ask;
   words: PageWords;
   circuit: string;
+  /** The sheet's place in its document, so that ids differ. */
+  place: number;
 }
 
 /** A worksheet is made from the sheet alone: nothing worked out, and no truth, is within reach here. */
 export function worksheetPage(common: Common, program: Program, experiment: Experiment): WorksheetPage {
   const { issue, order, words } = common;
   const view = worksheetView(issue.sheet, program, experiment.layout, words.spoken, order.readings === 'blank');
-  return { ...page('worksheet', common, view), view };
+  const { form, readings, conventions } = issue.sheet;
+  const drawn = order.readings === 'blank' ? [] : drawings(readings, form, conventions.drawn, `drawn-${common.place}`, words.figures);
+  return { ...page('worksheet', common, view), view, drawings: drawn.map((one) => labelled(one, experiment.layout)) };
+}
+
+function labelled(drawing: DrawnReading, { observations }: Layout): LabelledDrawing {
+  const table = observations.find((block) => 'table' in block && block.columns.includes(drawing.gives[0]!));
+  return table && 'table' in table && drawing.row !== undefined ? { ...drawing, label: rowLabel(table.rows, drawing.row) } : drawing;
 }
 
 /** The worked sheet for handing back: no accept ranges, no truths. */

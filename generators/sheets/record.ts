@@ -1,15 +1,15 @@
 import type { Block } from '../experiments/layout.ts';
-import type { Readings } from '../quantities/evaluate.ts';
 import type { Program } from '../quantities/program.ts';
 import type { Written } from '../quantities/step.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import { type Line, formulaLine, quantityLine, symbolLine } from '../quantities/working.ts';
 import { unit } from '../quantities/unit.ts';
+import type { Sheet } from './sheet.ts';
 
 /** A place for one value: what stands there, or nothing where the student writes. */
 export interface Field {
   id: string;
-  kind: 'read' | 'worked';
+  kind: 'read' | 'drawn' | 'worked';
   value?: Line;
 }
 
@@ -32,13 +32,17 @@ export interface Shown {
   values(id: string): Written[] | undefined;
   /** Rows of each table. */
   rows(table: string): number;
+  /** The reading is taken off a drawing. */
+  drawn(id: string): boolean;
 }
 
-/** A worksheet shows readings and givens; with `blank` readings, givens alone. */
-export function readingsShown(program: Program, readings: Readings, blank: boolean): Shown {
+/** A worksheet shows readings and givens, but not what is read off a drawing; with `blank` readings, givens alone. */
+export function readingsShown(program: Program, { readings, conventions }: Pick<Sheet, 'readings' | 'conventions'>, blank: boolean): Shown {
+  const drawn = (id: string) => id in conventions.drawn;
   const column = (table: string) => program.steps.find((step) => step.kind === 'reading' && step.per === table)!.id;
   return {
-    values: (id) => (readings[id] === undefined || (blank && program.step(id).kind === 'reading') ? undefined : [readings[id]].flat()),
+    drawn,
+    values: (id) => (readings[id] === undefined || drawn(id) || (blank && program.step(id).kind === 'reading') ? undefined : [readings[id]].flat()),
     rows: (table) => [readings[column(table)] ?? []].flat().length,
   };
 }
@@ -48,7 +52,7 @@ export function record(blocks: Block[], program: Program, shown: Shown, words: S
   const field = (id: string, row: number): Field => {
     const { kind, unit: unitName, per } = program.step(id);
     const written = shown.values(id)?.[row];
-    const own: Field = { id, kind: kind === 'relation' || kind === 'summary' ? 'worked' : 'read' };
+    const own: Field = { id, kind: kind === 'relation' || kind === 'summary' ? 'worked' : shown.drawn(id) ? 'drawn' : 'read' };
     return written === undefined ? own : { ...own, value: quantityLine(written, per ? '' : unitName, words) };
   };
   const named = (id: string): NamedField => {
@@ -82,6 +86,7 @@ export function unitLine(name: string, words: SpokenWords): Line {
   return { tex: unit(name).tex, spoken: words.units[name] ?? name };
 }
 
-function rowLabel(rows: 'numbered' | 'pairs', row: number): RowLabel {
+/** What a row is called: its number, or a place and one of two directions. */
+export function rowLabel(rows: 'numbered' | 'pairs', row: number): RowLabel {
   return rows === 'numbered' ? { number: row + 1 } : { number: Math.floor(row / 2) + 1, direction: row % 2 === 0 ? 'a' : 'b' };
 }

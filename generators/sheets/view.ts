@@ -28,7 +28,7 @@ export interface KeyView extends Omit<WorksheetView, 'working' | 'results'> {
 
 /** The view of a worksheet; with `blank` readings the tables are empty, for a real session. */
 export function worksheetView(sheet: Sheet, program: Program, layout: Layout, words: SpokenWords, blank = false): WorksheetView {
-  const shown = readingsShown(program, sheet.readings, blank);
+  const shown = readingsShown(program, sheet, blank);
   return {
     ...common(sheet, program, words),
     observations: record(layout.observations, program, shown, words),
@@ -40,8 +40,7 @@ export function worksheetView(sheet: Sheet, program: Program, layout: Layout, wo
 /** The view of a key: the same sheet filled in, with its working. */
 export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: SpokenWords): KeyView {
   const { program, values, verdicts } = worked;
-  const { rows } = readingsShown(program, sheet.readings, false);
-  const shown = { rows, values: (id: string) => values.written.get(id) };
+  const shown = { ...readingsShown(program, sheet, false), values: (id: string) => values.written.get(id) };
   return {
     ...common(sheet, program, words),
     observations: record(layout.observations, program, shown, words),
