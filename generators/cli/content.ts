@@ -38,8 +38,18 @@ export function loadWords(language: string, experiment: string): Words {
     spoken: yaml(`${language}/spoken`) as Words['spoken'],
     sheet: yaml(`${language}/sheet`) as Words['sheet'],
     experiment: yaml(`${language}/experiments/${experiment}`) as Words['experiment'],
-    figures: yaml(`${language}/figures`) as Words['figures'],
+    figures: loadFigureWords(language),
   };
+}
+
+/** The words on and about the drawings. */
+export function loadFigureWords(language: string): FigureWords {
+  return yaml(`${language}/figures`) as FigureWords;
+}
+
+/** The words of the site's pages. */
+export function loadSiteWords(language: string): Record<string, Record<string, string>> {
+  return yaml(`${language}/site`) as Record<string, Record<string, string>>;
 }
 
 /** A language is a folder of content that speaks. */
