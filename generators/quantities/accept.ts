@@ -55,11 +55,12 @@ function goesOnFrom(step: Computed, reach: Interval[], own: (Written | undefined
 
 /** What computing in binary leaves between two ends that are equal. */
 const NOISE = 1e-12;
+const SHORT_OF_A_TIE = 1 - 1e-9;
 
 /** Who writes 2.63 may go on with 2.63, or with the 2.6296 still in the calculator; a right value stays inside its range. */
 function unrounded(written: Written, digits: Digits, [low, high]: Interval): Interval {
   const value = Number(written);
-  const [from, to] = around(value, Math.min(halfUnit(written), halfUnit(round(value, digits, 'even'))));
+  const [from, to] = around(value, SHORT_OF_A_TIE * Math.min(halfUnit(written), halfUnit(round(value, digits, 'even'))));
   return low <= value && value <= high ? [Math.max(low, from), Math.min(high, to)] : [from, to];
 }
 
@@ -100,14 +101,16 @@ function roundings([low, high]: Interval, digits: Digits): Interval {
 /** The coarsest rounding that goes down is the lowest: finer ones count in steps that hold its steps. */
 function lowestRounding(value: number, digits: Digits): number {
   if (!Number.isFinite(value)) return value;
-  for (let more = 0; more <= FIGURES_OF_A_CALCULATOR; more++) {
-    const rounded = Math.min(...ties.map((tie) => Number(round(value, finer(digits, more), tie))));
-    if (rounded <= value) return rounded;
+  const meant = Number(round(value, MOST_FIGURES, 'even'));
+  for (let more = 0; more < MOST_FIGURES.figures; more++) {
+    const rounded = Math.min(...ties.map((tie) => Number(round(meant, finer(digits, more), tie))));
+    if (rounded <= meant) return rounded;
   }
-  return value;
+  return meant;
 }
 
-const FIGURES_OF_A_CALCULATOR = 12;
+/** More than any calculator shows; beyond them a double is noise. */
+const MOST_FIGURES = { figures: 13 };
 
 const ties: Ties[] = ['even', 'up'];
 
