@@ -5,6 +5,7 @@ import { bridgeCircuit } from '../figures/circuit.ts';
 import type { Order } from '../order/schema.ts';
 import { readWireAsk } from '../order/wire-ask.ts';
 import { documentHtml } from '../press/documents.ts';
+import { unprintable } from '../press/fonts.ts';
 import type { Press } from '../press/print.ts';
 import { templates } from '../press/templates.ts';
 import { type Issue, programOf } from '../sheets/issue.ts';
@@ -31,12 +32,21 @@ const PART_PAGES = 100;
 
 /** Prints everything of a pack but its ledger. */
 export async function printPack(work: PackWork): Promise<void> {
+  for (const lack of unprintableNames(work.issues)) process.stderr.write(`${lack}\n`);
   const printer = makePrinter(work);
   await printer.kind('worksheet', 'students/worksheets', 'students/single/worksheet');
   if (work.order.readings === 'blank') return printer.cards();
   await printer.kind('key', 'teacher/keys', 'teacher/single/key');
   await printer.kind('solution', 'teacher/solutions');
   await printer.grid();
+}
+
+/** Which characters of whose name no bundled font has. */
+export function unprintableNames(issues: readonly Pick<Issue, 'roll' | 'name'>[]): string[] {
+  return issues.flatMap(({ roll, name }) => {
+    const lacking = unprintable(`${roll} ${name}`).map((character) => `${character} (U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')})`);
+    return lacking.length === 0 ? [] : [`roll ${roll}: no bundled font has ${lacking.join(', ')}; print the name without, or look at the sheet before handing it out`];
+  });
 }
 
 type Kind = 'worksheet' | 'key' | 'solution';

@@ -1,5 +1,6 @@
 import type nunjucks from 'nunjucks';
 import type { Order } from '../order/schema.ts';
+import { facesFor } from './fonts.ts';
 
 /** What every page of a document shares. */
 export interface DocumentSettings {
@@ -12,12 +13,12 @@ export interface DocumentSettings {
 
 /** One HTML document with the pages given, each from its template; whole in itself, fonts included. */
 export function documentHtml(environment: nunjucks.Environment, { order, title, words, experiment, orientation = 'portrait' }: DocumentSettings, pages: readonly object[]): string {
-  return environment.render('document.njk', {
-    lang: order.language,
-    title,
-    words,
-    experiment,
-    pages,
-    print: { ...order, orientation },
-  });
+  const settings = { lang: order.language, title, words, experiment, pages, print: { ...order, orientation } };
+  const body = environment.render('body.njk', settings);
+  return environment.render('document.njk', { ...settings, body, faces: facesFor(shownText(body)) });
+}
+
+/** What is seen of a page: no tags; its formulas have a typeface of their own. */
+function shownText(html: string): string {
+  return html.replace(/<math[^]*?<\/math>|<[^>]*>/g, '');
 }

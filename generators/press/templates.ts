@@ -1,9 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import nunjucks from 'nunjucks';
 import type { Line } from '../quantities/working.ts';
 import { printedFormula } from '../sheets/mathml.ts';
+import { fontUrl } from './fonts.ts';
 
 const folder = fileURLToPath(new URL('../../templates', import.meta.url));
 
@@ -52,16 +51,4 @@ function escape(text: string): string {
 /** Any text as a CSS string: what could end it is written as a code point. */
 function cssString(text: string): string {
   return `"${text.replace(/["\\<\n\r\f\0]/g, (character) => `\\${character.codePointAt(0)!.toString(16)} `)}"`;
-}
-
-const require = createRequire(import.meta.url);
-const fonts = new Map<string, string>();
-
-/** A font of an installed package, as a data URL. */
-function fontUrl(file: string): string {
-  const kept = fonts.get(file);
-  if (kept) return kept;
-  const url = `data:font/woff2;base64,${readFileSync(require.resolve(file)).toString('base64')}`;
-  fonts.set(file, url);
-  return url;
 }
