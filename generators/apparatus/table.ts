@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Mistake, UserMistake } from '../mistake.ts';
-import { unknownName } from './near.ts';
+import { didYouMean } from '../near-miss.ts';
 
 /** Checks a table as it comes from its file; all its mistakes at once, each with the place in the file. */
 export function readTable<Table>(schema: z.ZodType<Table>, table: unknown, file: string): Table {
@@ -18,8 +18,9 @@ function placed(issue: z.core.$ZodIssue): Mistake {
 /** The entry of that name in a table; a UserMistake with near misses where there is none. */
 export function entry<T>(kind: string, name: string, table: Readonly<Record<string, T>>): T {
   const found = Object.hasOwn(table, name) ? table[name] : undefined;
-  if (found === undefined) throw unknownName(kind, name, Object.keys(table));
-  return found;
+  if (found !== undefined) return found;
+  const names = Object.keys(table);
+  throw new UserMistake(`no ${kind} "${name}"${didYouMean(name, names) || `; choose one of ${names.join(', ')}`}`);
 }
 
 /** A decimal number written as text, so that its digits are kept: '49e-8', '0.60'. */

@@ -33,7 +33,7 @@ export async function main(args: string[]): Promise<number> {
 async function commandNamed(name: string): Promise<Command> {
   const load = commands[name];
   if (load) return load();
-  const { didYouMean } = await import('../order/near-miss.ts');
+  const { didYouMean } = await import('../near-miss.ts');
   throw new UserMistake(`no command "${name}"${didYouMean(name, Object.keys(commands)) || ''}; run slidewire help`);
 }
 

@@ -4,7 +4,7 @@ import { allMistakes } from './all-mistakes.ts';
 import { entries, type Entry } from './fields.ts';
 import { objectIn } from './flags.ts';
 import type { Known } from './known.ts';
-import { didYouMean } from './near-miss.ts';
+import { didYouMean } from '../near-miss.ts';
 import { quote } from './quote.ts';
 import { orderSchema, type Order } from './schema.ts';
 

@@ -1,6 +1,6 @@
 import type { Mistake } from '../mistake.ts';
 import type { CsvRow } from './csv.ts';
-import { nearMiss } from './near-miss.ts';
+import { nearMiss } from '../near-miss.ts';
 import { quote } from './quote.ts';
 
 /** Which cell of a row holds what. */

@@ -2,7 +2,7 @@ import { Decimal } from 'decimal.js';
 import { UserMistake } from '../mistake.ts';
 import type { Written } from '../quantities/step.ts';
 import type { KnownWires } from './known.ts';
-import { didYouMean } from './near-miss.ts';
+import { didYouMean } from '../near-miss.ts';
 import { quote } from './quote.ts';
 import { wireParts, type WirePart } from './wire-parts.ts';
 

@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js';
-import { didYouMean } from './near-miss.ts';
+import { didYouMean } from '../near-miss.ts';
 import { quote } from './quote.ts';
 import type { Gauge } from './wire-ask.ts';
 
