@@ -1,0 +1,16 @@
+import { unit as mathUnit } from 'mathjs';
+import { expect, test } from 'vitest';
+import { unit } from '../../generators/quantities/unit.ts';
+
+test.each(['Ω', 'mΩ', 'm', 'cm', 'mm', 'Ω m'])('%s is the stated power of ten of its coherent unit, as mathjs has it', (name) => {
+  const { math, tens, coherent } = unit(name);
+  expect(mathUnit(1, math).toNumber(unit(coherent).math)).toBeCloseTo(10 ** tens, 12);
+});
+
+test.each(['', '%'])('"%s" is a pure number', (name) => {
+  expect(unit(name)).toMatchObject({ math: '', coherent: '' });
+});
+
+test('a unit that is not in the list is a mistake', () => {
+  expect(() => unit('furlong')).toThrow('no unit "furlong"');
+});
