@@ -5,11 +5,7 @@ import type { Relation, Step } from '../../generators/quantities/step.ts';
 import { stepsOf, variantName, variants } from './practical.ts';
 
 /** Numbers without meaning, none of them 0 or 1, so that no unit can hide behind them. */
-const args: Record<string, number> = {
-  W: 100, boxError: 0.02, endLeft: 0.31, endRight: 0.47, contact: 0.013, R: 2.1, l: 43.2, r: 56.8, X: 2.63, meanX: 2.71,
-  pitch: 0.5, N: 50, gaugeError: 0.004, gaugeStep: 0.003, LC: 0.01, n0: 47, e: -0.03, msr: 0.5, n: 23, csr: 0.23,
-  dObs: 0.73, meanD: 0.741, d: 0.771, L: 60.2, rho: 4.97e-7, rhoTable: 4.9e-7,
-};
+const argsOf = (steps: Step[]): Record<string, number> => Object.fromEntries(steps.map(({ id }, i) => [id, 0.61 + 0.37 * i]));
 
 const relations = (steps: Step[]) => steps.filter((step) => step.kind === 'relation');
 
@@ -17,14 +13,14 @@ const relations = (steps: Step[]) => steps.filter((step) => step.kind === 'relat
 function faultsWith(steps: Step[], id: string, change: Partial<Relation>): string[] {
   const changed = steps.map((step) => (step.id === id ? ({ ...step, ...change } as Step) : step));
   const checked = program(changed);
-  return relations(changed).flatMap((relation) => dimensionFault(checked, relation, args) ?? []);
+  return relations(changed).flatMap((relation) => dimensionFault(checked, relation, argsOf(steps)) ?? []);
 }
 
 describe.each(variants.map((variant) => ({ name: variantName(variant), steps: stepsOf(variant) })))('$name', ({ steps }) => {
   const checked = program(steps);
 
   test.each(relations(steps))('$id = $as fits its units', (relation) => {
-    expect(dimensionFault(checked, relation, args)).toBeUndefined();
+    expect(dimensionFault(checked, relation, argsOf(steps))).toBeUndefined();
   });
 
   test.each(relations(steps).filter(({ model }) => model))('the model of $id fits its units', (relation) => {
@@ -51,6 +47,6 @@ describe('a wrong relation is caught', () => {
 
   test('a value that is no number is a fault, not a pass', () => {
     const e = relations(steps).find(({ id }) => id === 'e')!;
-    expect(dimensionFault(program(steps), e, { ...args, n0: NaN })).toContain('NaN');
+    expect(dimensionFault(program(steps), e, { ...argsOf(steps), n0: NaN })).toContain('NaN');
   });
 });
