@@ -15,7 +15,8 @@ export function balance(bridge: Bridge, bench: Bench, gaps: Gaps, hands: Hands, 
   return bounded(random.between(low, high) + bench.hands[hands].jockey * random.normal(), 0, bridge.length);
 }
 
-/** The balance length l in cm as it is read, from the left end. */
+/** The balance length l in cm as it is read, from the left end: to the nearest mark, seen from a little aside. */
 export function readBalance(bridge: Bridge, bench: Bench, gaps: Gaps, hands: Hands, random: Random): Written {
-  return nearestMark(balance(bridge, bench, gaps, hands, random), bench.bridge.scaleDivision);
+  const seen = balance(bridge, bench, gaps, hands, random) + bench.hands[hands].parallax * random.normal();
+  return nearestMark(bounded(seen, 0, bridge.length), bench.bridge.scaleDivision);
 }

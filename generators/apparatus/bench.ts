@@ -36,7 +36,7 @@ const division = (unit: string) =>
 const unlessWrong = ({ issues }: { issues: readonly unknown[] }) => issues.length === 0;
 
 /** Standard deviations of what a pair of hands does. */
-const handsSchema = z.strictObject({ jockey: size('cm'), screwGauge: size('mm'), rule: size('cm') });
+const handsSchema = z.strictObject({ jockey: size('cm'), parallax: size('cm'), screwGauge: size('mm'), rule: size('cm') });
 
 const benchSchema = z.strictObject({
   bridge: z.strictObject({

@@ -3,25 +3,34 @@ import type { Written } from '../quantities/step.ts';
 import type { Random } from '../random.ts';
 import type { Bench } from './bench.ts';
 import { scaled, wholeIn, written } from './decimal.ts';
-import { draw, within } from './draw.ts';
+import { within } from './draw.ts';
 
-/** A plug resistance box: a plug taken out puts its resistance in circuit; a plug left in adds its contact. */
+/**
+ * A plug resistance box: a plug taken out puts its resistance in circuit; a plug left in adds its contact.
+ * The maker trims a box at its terminals, where a coil and the contacts of the other plugs cannot be told apart, so that
+ * what usual contacts add is inside the values marked. Only how far a contact lies from that is an error.
+ */
 export interface Box {
   /** Value of each plug in Ω, in the order they stand. */
   plugs: readonly Written[];
   /** Relative error of all coils alike: the box's own, inside its class. */
   error: number;
-  /** Contact resistance in Ω of each plug while it is in. */
+  /** By how much the contact of each plug, while it is in, exceeds what the box was trimmed for, in Ω. */
   contacts: readonly number[];
 }
 
 /** One box of the bench's kind. */
 export function makeBox({ box }: Bench, random: Random): Box {
-  return {
-    plugs: box.plugs,
-    error: within(box.tolerance, random),
-    contacts: box.plugs.map(() => draw(box.plugContact, random)),
-  };
+  return { plugs: box.plugs, error: within(box.tolerance, random), contacts: seated(box, random) };
+}
+
+/** The same box with its plugs pressed home again: taking one out loosens its neighbours. */
+export function reseat(box: Box, bench: Bench, random: Random): Box {
+  return { ...box, contacts: seated(bench.box, random) };
+}
+
+function seated({ plugs, plugContact: [least, most] }: Bench['box'], random: Random): number[] {
+  return plugs.map(() => within((most - least) / 2, random));
 }
 
 /** Every resistance above zero that the plugs can give, ascending, in Ω with the digits of the finest plug. */

@@ -63,11 +63,6 @@ export function makeBridge(bench: Bench, random: Random): Bridge {
   };
 }
 
-/** The same bridge after the joints at both gaps were taken apart and made again. */
-export function remakeJoints(bridge: Bridge, bench: Bench, random: Random): Bridge {
-  return { ...bridge, terminals: joined(bench, random) };
-}
-
 /** The same bridge with its protective resistance put in. */
 export function protectedBridge(bridge: Bridge, bench: Bench): Bridge {
   return { ...bridge, protective: bench.galvanometer.protective };

@@ -3,16 +3,20 @@ import type { Relation, Slip, Step } from '../quantities/step.ts';
 /** Which gap holds the resistance box; X is in the other. */
 export type KnownGap = 'left' | 'right';
 
+/** The parts of the wire as they really are, ends and all; where it is uneven, the left part has `uneven · r/W` of itself more. */
+const leftPart = '(l * (1 + uneven * r / W) + endLeft + scaleZero)';
+const rightPart = '(r * (1 - uneven * l / W) + endRight - scaleZero)';
+
 /** X from the balance length l, measured from the left end of the wire, and the rest of the wire, r = W − l. */
 const balance: Record<KnownGap, Pick<Relation, 'as' | 'model' | 'slips'>> = {
   left: {
     as: 'R * r / l',
-    model: 'R * (1 + boxError) * (r + endRight) / (l + endLeft) + contact',
+    model: `R * (1 + boxError) * ${rightPart} / ${leftPart} + contact`,
     slips: [...commonSlips('R * l / r'), { id: 'rest over whole', as: 'R * r / W' }],
   },
   right: {
     as: 'R * l / r',
-    model: 'R * (1 + boxError) * (l + endLeft) / (r + endRight) + contact',
+    model: `R * (1 + boxError) * ${leftPart} / ${rightPart} + contact`,
     slips: [...commonSlips('R * r / l'), { id: 'rest over whole', as: 'R * r / W' }],
   },
 };
@@ -31,6 +35,8 @@ export function bridgeSteps(known: KnownGap): Step[] {
     { kind: 'influence', id: 'boxError', tex: '\\kappa', unit: '' },
     { kind: 'influence', id: 'endLeft', tex: '\\alpha', unit: 'cm' },
     { kind: 'influence', id: 'endRight', tex: '\\beta', unit: 'cm' },
+    { kind: 'influence', id: 'scaleZero', tex: 's', unit: 'cm' },
+    { kind: 'influence', id: 'uneven', tex: 'a', unit: '' },
     { kind: 'influence', id: 'contact', tex: 'c', unit: 'Ω' },
     { kind: 'reading', id: 'R', tex: 'R', unit: 'Ω', per: 'bridge' },
     { kind: 'reading', id: 'l', tex: 'l', unit: 'cm', per: 'bridge' },

@@ -3,14 +3,23 @@ import type { Limit } from '../quantities/uncertainty.ts';
 
 const half = ([low, high]: Range) => (high - low) / 2;
 
-/** What is common to all rows of the bridge table: the box's class, an end correction at either end, joints and leads. */
+/** Limits of several independent effects that add up: their standard uncertainties add in quadrature (JCGM 100:2008, 5.1.2). */
+const together = (one: number, times: number) => one * Math.sqrt(times);
+
+/**
+ * What is common to all rows of the bridge table: the box's class, an end correction at either end, the zero of the scale,
+ * the bow of an uneven wire, and the joints by which one gap differs from the other. The contacts of the plugs are not here:
+ * they change from row to row and are in the scatter.
+ */
 export function bridgeHalfWidths({ box, bridge }: Bench): Record<string, Limit> {
   const end: Limit = { absolute: half(bridge.endCorrection) };
   return {
     boxError: { absolute: box.tolerance },
     endLeft: end,
     endRight: end,
-    contact: { absolute: half(bridge.joint) * bridge.jointsPerGap },
+    scaleZero: { absolute: half(bridge.scaleOffset) },
+    uneven: { absolute: bridge.unevenness },
+    contact: { absolute: together(half(bridge.joint), 2 * bridge.jointsPerGap) },
   };
 }
 
@@ -22,4 +31,9 @@ export function gaugeHalfWidths({ screwGauge }: Bench): Record<string, Limit> {
     gaugeStep: { absolute: leastCount / 2 },
     n0: { absolute: 0.5 },
   };
+}
+
+/** A length is read at both its ends, each to half a division. */
+export function ruleHalfWidths({ rule }: Bench): Record<string, Limit> {
+  return { L: { absolute: together(Number(rule.division) / 2, 2) } };
 }

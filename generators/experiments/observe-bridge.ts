@@ -1,6 +1,6 @@
 import { readBalance } from '../apparatus/balance.ts';
-import { type Box, boxResistance } from '../apparatus/box.ts';
-import { type Bridge, remakeJoints } from '../apparatus/bridge.ts';
+import { type Box, boxResistance, reseat } from '../apparatus/box.ts';
+import type { Bridge } from '../apparatus/bridge.ts';
 import type { Written } from '../quantities/step.ts';
 import type { Random } from '../random.ts';
 import type { Ask } from './ask.ts';
@@ -31,13 +31,13 @@ function spread(usable: readonly Setting[], rows: number): Setting[][] {
   );
 }
 
-/** A student who finds the null point outside the window sets another resistance. */
+/** A student who finds the null point outside the window sets another resistance. The joints stay as they are; the plugs are pressed home each time. */
 function firstInWindow(ask: Ask, settings: Setting[], bridge: Bridge, box: Box, X: number, random: Random): { R: Written; l: Written } | undefined {
   const [low, high] = ask.window;
   for (const { R } of settings) {
-    const known = boxResistance(box, R);
+    const known = boxResistance(reseat(box, ask.bench, random), R);
     const gaps = ask.known === 'left' ? { left: known, right: X } : { left: X, right: known };
-    const l = readBalance(remakeJoints(bridge, ask.bench, random), ask.bench, gaps, ask.hands, random);
+    const l = readBalance(bridge, ask.bench, gaps, ask.hands, random);
     if (Number(l) >= low && Number(l) <= high) return { R, l };
   }
   return undefined;

@@ -10,7 +10,7 @@ import type { Ask } from './ask.ts';
 import { planBridge } from './bridge-plan.ts';
 import { type KnownGap, bridgeSteps } from './bridge-steps.ts';
 import type { Experiment, Observed } from './experiment.ts';
-import { bridgeHalfWidths, gaugeHalfWidths } from './half-widths.ts';
+import { bridgeHalfWidths, gaugeHalfWidths, ruleHalfWidths } from './half-widths.ts';
 import { idealBridge, idealGauge } from './ideal.ts';
 import { observeBridge } from './observe-bridge.ts';
 import { observeDiameter } from './observe-diameter.ts';
@@ -50,7 +50,7 @@ export const resistivity: Experiment = {
     form: { known: ask.known, zero: 'none' },
     readings: { ...givens(ask), ...idealBridge(ask), ...idealGauge(ask), L: `${ask.wire.length}` },
   }),
-  halfWidths: ({ bench }) => ({ ...bridgeHalfWidths(bench), ...gaugeHalfWidths(bench), L: { absolute: Number(bench.rule.division) / 2 } }),
+  halfWidths: ({ bench }) => ({ ...bridgeHalfWidths(bench), ...gaugeHalfWidths(bench), ...ruleHalfWidths(bench) }),
 };
 
 const givens = ({ wire }: Ask) => ({ W: '100.0', rhoTable: scientific(wire.accepted.rho) });

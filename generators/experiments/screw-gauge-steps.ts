@@ -43,7 +43,7 @@ export function screwGaugeSteps(zero: ZeroError): Step[] {
       digits: { decimals: 2 },
       slips: [{ id: 'main-scale division missed', as: 'msr - pitch + csr' }],
     },
-    { kind: 'summary', id: 'meanD', tex: '\\overline{d_{\\mathrm{obs}}}', unit: 'mm', by: 'mean', of: ['dObs'], digits: { decimals: 3 } },
+    { kind: 'summary', id: 'meanD', tex: '\\overline{d_{\\mathrm{obs}}}', unit: 'mm', by: 'mean', of: ['dObs'], digits: { decimals: 3 }, resolution: 'gaugeStep' },
     {
       kind: 'relation',
       id: 'd',

@@ -69,6 +69,8 @@ export interface Summary extends Quantity {
   of: string[];
   digits: Digits;
   slips?: Slip[];
+  /** Of a mean: the influence that stands for the resolution of its column, left out where the scatter of the rows holds it already. */
+  resolution?: string;
 }
 
 /** A choice with a reason; the words for each choice are content. */

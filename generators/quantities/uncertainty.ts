@@ -35,6 +35,8 @@ type Gradient = Map<string, number>;
 interface Scatter {
   u: number;
   freedom: number;
+  /** The influence that stands for the resolution of the rows. */
+  resolution?: string | undefined;
 }
 
 export interface Sensitivities {
@@ -65,7 +67,7 @@ export function sensitivities(program: Program, values: Values): Sensitivities {
       const own: Gradient = new Map();
       for (const { source, by, u } of method.scatter(columns)) {
         const key = `scatter of ${source} ${step.of.join(', ')}`;
-        scatters.set(key, { u, freedom: columns[0]!.length - method.parameters });
+        scatters.set(key, { u, freedom: columns[0]!.length - method.parameters, resolution: step.resolution });
         own.set(key, by);
       }
       gradients.set(step.id, [combine([...parts, [1, own]])]);
@@ -106,16 +108,20 @@ export function worstCase(gradient: Gradient, values: Values, limits: Record<str
 
 /**
  * The standard uncertainty of a scalar: scatter of the rows (type A), which already holds what varies from row
- * to row, and rectangular limits of single readings and influences (type B, a/√3), in quadrature.
+ * to row, and rectangular limits of single readings and influences (type B, a/√3), in quadrature. Resolution and
+ * scatter of the same readings: the larger of the two, since each reading scatters by its rounding too
+ * (ISO 14253-2, from memory).
  */
 export function standardUncertainty(gradient: Gradient, scatters: Map<string, Scatter>, values: Values, halfWidths: Record<string, Limit>): Budget {
   const contributions: Contribution[] = [];
+  const held = rowScatters(gradient, scatters);
   for (const [source, by] of gradient) {
     const scatter = scatters.get(source);
     const limit = halfWidths[source];
     if (scatter) contributions.push({ source, u: scatter.u, part: by * scatter.u, freedom: scatter.freedom });
     else if (limit) {
       const u = sizeOf(limit, values.exact.get(source)?.[0] ?? 0) / Math.sqrt(3);
+      if (held.get(source)! >= u) continue;
       contributions.push({ source, u, part: by * u, freedom: Infinity });
     }
   }
@@ -123,6 +129,12 @@ export function standardUncertainty(gradient: Gradient, scatters: Map<string, Sc
   const freedom = effectiveFreedom(u, contributions);
   const t = t95(freedom);
   return { contributions, u, freedom, t, expanded: t * u };
+}
+
+/** The standard deviation of the rows, by the influence that stands for their resolution. */
+function rowScatters(gradient: Gradient, scatters: Map<string, Scatter>): Map<string, number> {
+  const rows = [...scatters].filter(([source]) => gradient.has(source));
+  return new Map(rows.flatMap(([, { u, freedom, resolution }]) => (resolution ? [[resolution, u * Math.sqrt(freedom + 1)]] : [])));
 }
 
 /** Welch–Satterthwaite (JCGM 100:2008, G.2b). Scatters about one line share their degrees of freedom and count as one. */

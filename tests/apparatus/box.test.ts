@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { boxResistance, boxValues, makeBox, plugsOut } from '../../generators/apparatus/box.ts';
+import { boxResistance, boxValues, makeBox, plugsOut, reseat } from '../../generators/apparatus/box.ts';
+import { mean } from '../../generators/quantities/summary.ts';
 import { streams } from '../../generators/random.ts';
 import { bench } from './tables.ts';
 
@@ -42,21 +43,32 @@ test('with no error and clean contacts the box gives what is set', () => {
   for (const value of boxValues(plugs)) expect(boxResistance(box, value)).toBe(Number(value));
 });
 
-test('each plug that is in adds its contact, and the error is the same part of every value', () => {
+test('each plug that is in adds the excess of its contact, and the error is the same part of every value', () => {
   const box = { plugs: ['1', '2', '2'], error: 0.01, contacts: [0.1, 0.2, 0.4] };
   expect(boxResistance(box, '1')).toBeCloseTo(1.01 + 0.2 + 0.4, 12);
   expect(boxResistance(box, '3')).toBeCloseTo(3.03 + 0.4, 12);
   expect(boxResistance(box, '5')).toBeCloseTo(5.05, 12);
 });
 
-test('a box keeps to its class, and its plugs to their contacts', () => {
+test('a box keeps to its class, and its contacts to their limits on both sides of what it was trimmed for', () => {
+  const [least, most] = bench.box.plugContact;
   const boxes = Array.from({ length: 500 }, (_, i) => makeBox(bench, streams('boxes').of(i)));
   for (const box of boxes) {
     expect(Math.abs(box.error)).toBeLessThanOrEqual(bench.box.tolerance);
     for (const contact of box.contacts) {
-      expect(contact).toBeGreaterThanOrEqual(bench.box.plugContact[0]);
-      expect(contact).toBeLessThanOrEqual(bench.box.plugContact[1]);
+      expect(Math.abs(contact)).toBeLessThanOrEqual((most - least) / 2);
     }
   }
   expect(Math.max(...boxes.map((box) => box.error))).toBeGreaterThan(0.9 * bench.box.tolerance);
+  const contacts = boxes.flatMap((box) => box.contacts);
+  // A rectangular distribution of half-width a has the standard deviation a/√3.
+  expect(Math.abs(mean(contacts))).toBeLessThan((4 * (most - least)) / 2 / Math.sqrt(3 * contacts.length));
+});
+
+test('pressing the plugs home changes the contacts and nothing else', () => {
+  const random = streams('boxes').of('seated');
+  const box = makeBox(bench, random);
+  const again = reseat(box, bench, random);
+  expect(again).toEqual({ ...box, contacts: again.contacts });
+  for (const [place, contact] of again.contacts.entries()) expect(contact).not.toBe(box.contacts[place]);
 });
