@@ -1,8 +1,12 @@
+import { readFileSync } from 'node:fs';
 import { UserMistake } from '../mistake.ts';
+import { didYouMean } from '../near-miss.ts';
 import type { Command } from './command.ts';
 
-/** Every command, loaded when it is called: one that prints nothing starts no browser code. */
-const commands: Record<string, () => Promise<Command>> = {
+/** Commands by name, each loaded when it is called: one that prints nothing starts no browser code. */
+export type Commands = Readonly<Record<string, () => Promise<Command>>>;
+
+const ALL: Commands = {
   pack: async () => (await import('./pack.ts')).pack,
   plan: async () => (await import('./plan.ts')).plan,
 };
@@ -12,13 +16,9 @@ const USER = 1;
 const BUG = 70;
 
 /** Runs the command line and gives the exit code: 0, 1 for what the user can put right, 70 for a bug. */
-export async function main(args: string[]): Promise<number> {
+export async function main(args: string[], commands: Commands = ALL): Promise<number> {
   try {
-    const [name = 'help', ...rest] = args;
-    if (['help', '--help', '-h'].includes(name)) return await help(rest[0]);
-    const command = await commandNamed(name);
-    if (rest.includes('--help')) return await help(name);
-    await command.run(rest);
+    await run(args, commands);
     return 0;
   } catch (error) {
     if (error instanceof UserMistake) {
@@ -30,19 +30,31 @@ export async function main(args: string[]): Promise<number> {
   }
 }
 
-async function commandNamed(name: string): Promise<Command> {
-  const load = commands[name];
-  if (load) return load();
-  const { didYouMean } = await import('../near-miss.ts');
-  throw new UserMistake(`no command "${name}"${didYouMean(name, Object.keys(commands)) || ''}; run slidewire help`);
+async function run([name = 'help', ...rest]: string[], commands: Commands): Promise<void> {
+  if (name === '--version') return say(version());
+  if (['help', '--help', '-h'].includes(name)) return say(await help(commands, rest[0]));
+  const command = await commandNamed(name, commands);
+  if (rest.some((each) => each === '--help' || each === '-h')) return say(command.help());
+  await command.run(rest);
 }
 
-async function help(name?: string): Promise<number> {
-  const names = name === undefined ? Object.keys(commands) : [name];
-  const list = await Promise.all(names.map(commandNamed));
-  const text = name === undefined ? list.map(({ usage, about }) => `slidewire ${usage}\n    ${about}`) : list.map((command) => command.help());
-  process.stdout.write(`${text.join('\n')}\n`);
-  return 0;
+const say = (text: string) => void process.stdout.write(`${text}\n`);
+
+async function commandNamed(name: string, commands: Commands): Promise<Command> {
+  const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  if (load) return load();
+  throw new UserMistake(`no command "${name}"${didYouMean(name, Object.keys(commands)) || '; slidewire help lists them'}`);
+}
+
+async function help(commands: Commands, name: string | undefined): Promise<string> {
+  if (name !== undefined) return (await commandNamed(name, commands)).help();
+  const all = await Promise.all(Object.keys(commands).map((each) => commandNamed(each, commands)));
+  return [...all.map(({ usage, about }) => `slidewire ${usage}\n    ${about}`), 'slidewire help COMMAND\n    all flags of a command'].join('\n');
+}
+
+function version(): string {
+  const description = readFileSync(new URL('../../package.json', import.meta.url), 'utf8');
+  return (JSON.parse(description) as { version: string }).version;
 }
 
 function inFull(error: unknown): string {

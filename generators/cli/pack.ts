@@ -3,51 +3,59 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { experimentNamed } from '../experiments/index.ts';
 import { UserMistake } from '../mistake.ts';
+import type { Flags } from '../order/flags.ts';
 import { openPress } from '../press/print.ts';
-import { textIfThere, wholeFolder } from '../press/whole-folder.ts';
+import { mendFolder, textIfThere, wholeFolder } from '../press/whole-folder.ts';
 import { issueSheets } from '../sheets/issue.ts';
 import { type Ledger, ledgerJsonSchema, orderDigest, readLedger } from '../sheets/ledger.ts';
-import { type Asked, orderHelp, readAsked } from './asked.ts';
+import { type Asked, readAsked } from './asked.ts';
 import type { Command } from './command.ts';
 import { loadWords } from './content.ts';
+import { orderHelp } from './help.ts';
 import { printPack } from './pack-files.ts';
-import { refuseUnusable } from './plan-words.ts';
 import { progress } from './progress.ts';
+import { planWires } from './wires.ts';
+
+const OUT = { name: 'out', many: false, takes: 'the path of a folder that is not there yet, or of a pack of the same order', meaning: 'the folder for the pack' };
 
 export const pack: Command = {
   usage: 'pack ORDER.yaml --out DIR',
   about: 'a different worksheet for every student of a class list, with matching keys, in print',
-  help: () => `slidewire ${pack.usage}\n${pack.about}. The order may also be given by flags alone.\n  --out\n      the folder for the pack\n${orderHelp()}`,
+  help: () => orderHelp(pack, [OUT]),
   async run(args) {
-    const asked = readAsked(args, ['out']);
-    const folder = resolve(outFolder(asked.own['out']));
+    const asked = readAsked(args, [OUT]);
+    const folder = resolve(outFolder(asked.flags['out']));
     if (asked.students.length === 0) throw new UserMistake('no class list; name one in the order (class: class.csv) or with --class class.csv');
     for (const notice of asked.notices) process.stderr.write(`${notice}\n`);
-    refuseUnusable(asked);
-    const ledger = makeLedger(asked, await secretFor(folder, asked));
+    const { refused } = planWires(asked);
+    if (refused.length > 0) throw new UserMistake(refused);
+    const ledger = await ledgerFor(folder, asked);
     tellSecrecy(ledger);
     await wholeFolder(folder, (partial) => fill(partial, asked, ledger));
     process.stdout.write(`${summary(folder, ledger)}\n`);
   },
 };
 
-function outFolder(out: string | undefined): string {
-  if (out === undefined || out === '') throw new UserMistake('say where the pack goes: --out DIR');
+function outFolder(out: Flags[string]): string {
+  if (typeof out !== 'string' || out === '') throw new UserMistake('say where the pack goes: --out DIR');
   return out;
 }
 
-/** The chosen seed, or 128 random bits; a pack that is made again keeps the secret of its ledger. */
-async function secretFor(folder: string, { order, students }: Asked): Promise<string> {
+/** A pack that is made again keeps its ledger, so that the sheets stay those that were handed out. */
+async function ledgerFor(folder: string, asked: Asked): Promise<Ledger> {
+  mendFolder(folder);
   const text = await textIfThere(join(folder, 'teacher', 'ledger.json'));
-  const ledger = text === undefined ? undefined : readLedger(text);
-  if (ledger && ledger.orderDigest === orderDigest(order, students)) return ledger.secret;
+  const kept = text === undefined ? undefined : readLedger(text);
+  if (kept?.orderDigest === orderDigest(asked.order, asked.students)) return kept;
   if (existsSync(folder)) {
-    throw new UserMistake([{ file: folder, what: 'the folder is there and holds no pack of this order; choose another with --out, or remove it' }]);
+    throw new UserMistake([{ file: folder, what: 'the folder is there and holds no pack of this order and class; choose another with --out, or remove it' }]);
   }
-  return order.seed ?? Buffer.from(crypto.getRandomValues(new Uint8Array(16))).toString('hex');
+  return newLedger(asked);
 }
 
-function makeLedger({ order, students, tables }: Asked, secret: string): Ledger {
+/** The chosen seed makes a practice pack; without one, 128 random bits make an assessed one. */
+function newLedger({ order, students, tables }: Asked): Ledger {
+  const secret = order.seed ?? Buffer.from(crypto.getRandomValues(new Uint8Array(16))).toString('hex');
   const issues = issueSheets({ order, experiment: experimentNamed(order.experiment), tables, secret }, students);
   return { format: 1, kind: order.seed === undefined ? 'assessed' : 'practice', secret, orderDigest: orderDigest(order, students), order, issues };
 }

@@ -1,32 +1,12 @@
 import { type Alternative, type OfferedGauge, alternatives } from '../experiments/alternatives.ts';
 import type { Ask } from '../experiments/ask.ts';
 import type { BridgePlan, Setting } from '../experiments/bridge-plan.ts';
-import { experimentNamed } from '../experiments/index.ts';
-import { UserMistake } from '../mistake.ts';
-import { type WireAsk, writeWireAsk } from '../order/wire-ask.ts';
 import { round } from '../quantities/written.ts';
-import { askFor } from '../sheets/tables.ts';
-import type { Asked } from './asked.ts';
-
-/** Every wire of an order, those of single students included, each once. */
-export function wiresOf({ order, students }: Pick<Asked, 'order' | 'students'>): WireAsk[] {
-  const all = [...order.wires, ...students.flatMap(({ wire }) => wire ?? [])];
-  return [...new Map(all.map((wire) => [writeWireAsk(wire), wire])).values()];
-}
-
-/** Refuses wires that the bridge cannot balance, each with its reason and what would do. */
-export function refuseUnusable(asked: Asked): void {
-  const refusals = wiresOf(asked).flatMap((wire) => {
-    const ask = askFor(asked.order, wire, asked.tables);
-    const plan = experimentNamed(asked.order.experiment).plan(ask);
-    return plan.usable.length >= ask.rows ? [] : [{ field: writeWireAsk(wire), what: refusal(ask, plan, offeredGauges(asked)) }];
-  });
-  if (refusals.length > 0) throw new UserMistake(refusals);
-}
+import type { Tables } from '../sheets/tables.ts';
 
 /** Gauges that can be bought, to be offered. */
-export function offeredGauges({ tables }: Asked): OfferedGauge[] {
-  return Object.entries(tables.gauges['SWG']?.diameters ?? {}).map(([number, mm]) => ({ gauge: `SWG ${number}`, diameter: Number(mm) }));
+export function offeredGauges({ gauges }: Tables): OfferedGauge[] {
+  return Object.entries(gauges['SWG']?.diameters ?? {}).map(([number, mm]) => ({ gauge: `SWG ${number}`, diameter: Number(mm) }));
 }
 
 /** Why a wire cannot be used, and what would do, each with the settings and null points that it would give. */
@@ -35,7 +15,7 @@ export function refusal(ask: Ask, { X, usable }: BridgePlan, gauges: readonly Of
   const found = usable.length === 0 ? 'no setting of the box balances' : `only ${settingsInWords(usable)} balance${usable.length === 1 ? 's' : ''}`;
   const why = `its resistance is about ${three(X)} Ω, and ${found} between ${low} and ${high} cm, where ${ask.rows} rows are wanted`;
   const offers = alternatives(ask, gauges).map((alternative) => `\n    ${offerInWords(alternative, ask.rows)}`);
-  return offers.length === 0 ? `${why}; no single change to the wire, box or window helps` : `${why}. What would do:${offers.join('')}`;
+  return offers.length === 0 ? `${why}; no single change to wire, box or window helps, so take another wire` : `${why}. What would do:${offers.join('')}`;
 }
 
 function offerInWords(alternative: Alternative, rows: number): string {

@@ -1,56 +1,51 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Ask } from '../experiments/ask.ts';
 import type { Experiment } from '../experiments/experiment.ts';
 import { experimentNamed } from '../experiments/index.ts';
 import { UserMistake } from '../mistake.ts';
-import { type WireAsk, writeWireAsk } from '../order/wire-ask.ts';
+import type { Order } from '../order/schema.ts';
+import { writeWireAsk } from '../order/wire-ask.ts';
 import { openPress } from '../press/print.ts';
+import { temporaryFolder } from '../press/whole-folder.ts';
 import { conventions } from '../sheets/conventions.ts';
 import { type Issue, issueSheets, programOf } from '../sheets/issue.ts';
-import { askFor } from '../sheets/tables.ts';
 import { workOut } from '../sheets/worked.ts';
-import { type Asked, orderHelp, readAsked } from './asked.ts';
+import { type Asked, readAsked } from './asked.ts';
 import type { Command } from './command.ts';
 import { loadWords } from './content.ts';
+import { orderHelp } from './help.ts';
 import { makePrinter } from './pack-files.ts';
-import { offeredGauges, one, refusal, table, three, wiresOf } from './plan-words.ts';
+import { one, table, three } from './plan-words.ts';
 import { silent } from './progress.ts';
+import { type PlannedWire, planWires } from './wires.ts';
 
 export const plan: Command = {
   usage: 'plan ORDER.yaml',
   about: 'what a pack would give, before anything is printed: X, R and null points, uncertainty, paper, and how far sets lie apart',
-  help: () => `slidewire ${plan.usage}\n${plan.about}. The order may also be given by flags alone.\n${orderHelp()}`,
+  help: () => orderHelp(plan, []),
   async run(args) {
     const asked = readAsked(args, []);
+    for (const notice of asked.notices) process.stderr.write(`${notice}\n`);
     const experiment = experimentNamed(asked.order.experiment);
-    const plans = wiresOf(asked).map((wire) => ({ wire, ...wirePlan(asked, wire, experiment) }));
-    for (const { wire, words } of plans) process.stdout.write(`${writeWireAsk(wire)}\n    ${words}\n`);
-    if (plans.some(({ usable }) => !usable)) throw new UserMistake('not every wire can be used as it is; see above');
+    const { usable, refused } = planWires(asked);
+    for (const planned of usable) process.stdout.write(`${writeWireAsk(planned.wire)}\n    ${planInWords(asked, planned, experiment)}\n`);
+    if (refused.length > 0) throw new UserMistake(refused);
     const issues = dryRun(asked, experiment);
-    process.stdout.write(`${apartInWords(issues, asked.students.length)}\n${await paperInWords(asked, issues)}\n`);
+    process.stdout.write(`${apartInWords(issues, asked.students.length)}\n`);
+    process.stdout.write(`${await paperInWords(asked, issues)}\n`);
   },
 };
 
-function wirePlan(asked: Asked, wire: WireAsk, experiment: Experiment): { usable: boolean; words: string } {
-  const ask = askFor(asked.order, wire, asked.tables);
-  const plan = experiment.plan(ask);
-  if (plan.usable.length < ask.rows) return { usable: false, words: refusal(ask, plan, offeredGauges(asked)) };
+function planInWords({ order }: Asked, { ask, plan }: PlannedWire, experiment: Experiment): string {
   const first = plan.usable[0]!;
   const last = plan.usable.at(-1)!;
-  return {
-    usable: true,
-    words: [
-      `${table(plan, ask.rows)}`,
-      `usable: ${plan.usable.length} settings from ${first.R} Ω (null at ${one(first.l)} cm) to ${last.R} Ω (${one(last.l)} cm)`,
-      uncertaintyInWords(asked, ask, experiment),
-    ].join('\n    '),
-  };
+  return [
+    table(plan, ask.rows),
+    `usable: ${plan.usable.length} settings from ${first.R} Ω (null at ${one(first.l)} cm) to ${last.R} Ω (${one(last.l)} cm)`,
+    uncertaintyInWords(order, ask, experiment),
+  ].join('\n    ');
 }
 
 /** Worst case and limits shared by all rows, on ideal readings; the scatter of real rows comes on top of the standard uncertainty. */
-function uncertaintyInWords({ order }: Asked, ask: Ask, experiment: Experiment): string {
+function uncertaintyInWords(order: Order, ask: PlannedWire['ask'], experiment: Experiment): string {
   const { form, readings } = experiment.ideal(ask);
   const sheet = { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: conventions(order, ask, experiment) } as const;
   const worked = workOut(sheet, programOf(experiment, sheet));
@@ -75,18 +70,26 @@ function apartInWords(issues: readonly Issue[], students: number): string {
   return `Of the ${whom}, ${apart} get sets of their own; the first right answer that another sheet would accept comes with number ${first + 1}. More wires, or wires of more gauges, keep more apart. ${alloys}`;
 }
 
-/** Pages are counted on a sample that is really printed. */
+/** Pages are counted on a sample that is really printed; where there is no browser, it says why. */
 async function paperInWords(asked: Asked, issues: Issue[]): Promise<string> {
-  const folder = await mkdtemp(join(tmpdir(), 'slidewire-'));
-  const press = await openPress();
   try {
-    const { order, tables } = asked;
-    const printer = makePrinter({ partial: folder, press, order, tables, issues: issues.slice(0, 1), words: loadWords(order.language, order.experiment), progress: silent });
-    const [worksheet, key] = [await printer.sample('worksheet'), await printer.sample('key')];
+    const { worksheet, key } = await countPages(asked, issues);
     const paper = (pages: number) => `${issues.length} × ${pages} pages (${issues.length * Math.ceil(pages / 2)} sheets of paper printed on both sides, ${issues.length * pages} on one)`;
     return `Worksheets: ${paper(worksheet)}\nKeys: ${paper(key)}`;
-  } finally {
-    await press.close();
-    await rm(folder, { recursive: true, force: true });
+  } catch (error) {
+    if (error instanceof UserMistake) return `Paper not counted: ${error.message}`;
+    throw error;
   }
+}
+
+function countPages({ order, tables }: Asked, issues: Issue[]): Promise<{ worksheet: number; key: number }> {
+  return temporaryFolder(async (partial) => {
+    const press = await openPress();
+    try {
+      const printer = makePrinter({ partial, press, order, tables, issues: issues.slice(0, 1), words: loadWords(order.language, order.experiment), progress: silent });
+      return { worksheet: await printer.sample('worksheet'), key: await printer.sample('key') };
+    } finally {
+      await press.close();
+    }
+  });
 }

@@ -3,5 +3,6 @@
 import { register } from 'tsx/esm/api';
 
 register();
-const { main } = await import('./main.ts');
+const [{ main }, { stopInOrder }] = await Promise.all([import('./main.ts'), import('./stop.ts')]);
+stopInOrder();
 process.exitCode = await main(process.argv.slice(2));

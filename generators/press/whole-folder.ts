@@ -1,32 +1,65 @@
-import { mkdir, readFile, rename, rm } from 'node:fs/promises';
+import { existsSync, renameSync, rmSync } from 'node:fs';
+import { cp, mkdir, mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { UserMistake } from '../mistake.ts';
 
 /**
  * Fills a folder that appears whole or not at all: `fill` writes into DIR.partial, which then takes the place of DIR.
- * After a failure or a stop DIR is what it was before.
+ * After a failure or a stop DIR is what it was before. Files of an earlier DIR that `fill` does not write are kept.
  */
 export async function wholeFolder(folder: string, fill: (partial: string) => Promise<void>): Promise<void> {
   const partial = `${folder}.partial`;
-  const clear = () => rm(partial, { recursive: true, force: true });
   try {
-    await clear();
-    await mkdir(partial, { recursive: true });
-    await fill(partial);
-    await replace(folder, partial);
+    await passing(partial, async () => {
+      await rm(partial, { recursive: true, force: true }); // left by a process that was killed
+      await mkdir(partial, { recursive: true });
+      await fill(partial);
+      if (existsSync(folder)) await cp(folder, partial, { recursive: true, force: false });
+      replace(folder, partial);
+    });
   } catch (error) {
-    await clear().catch(() => undefined);
     throw inWords(folder, error);
   }
 }
 
-async function replace(folder: string, partial: string): Promise<void> {
+/** A temporary folder, there as long as the work on it. */
+export async function temporaryFolder<T>(work: (folder: string) => Promise<T>): Promise<T> {
+  const folder = await mkdtemp(join(tmpdir(), 'slidewire-'));
+  return passing(folder, () => work(folder));
+}
+
+/** Clears a folder away after the work on it, also where the process exits in the middle. */
+async function passing<T>(folder: string, work: () => Promise<T>): Promise<T> {
+  const clear = () => rmSync(folder, { recursive: true, force: true });
+  process.once('exit', clear);
+  try {
+    return await work();
+  } finally {
+    process.off('exit', clear);
+    clear();
+  }
+}
+
+/** Two renames at one go, so that no stop comes between; `mendFolder` mends what a kill leaves. */
+function replace(folder: string, partial: string): void {
   const old = `${folder}.old`;
-  await rm(old, { recursive: true, force: true });
-  await rename(folder, old).catch((error: NodeJS.ErrnoException) => {
-    if (error.code !== 'ENOENT') throw error;
-  });
-  await rename(partial, folder);
-  await rm(old, { recursive: true, force: true });
+  rmSync(old, { recursive: true, force: true });
+  const replaces = existsSync(folder);
+  if (replaces) renameSync(folder, old);
+  try {
+    renameSync(partial, folder);
+  } catch (error) {
+    if (replaces) renameSync(old, folder);
+    throw error;
+  }
+  rmSync(old, { recursive: true, force: true });
+}
+
+/** Puts a folder back that was set aside by a process that was killed before it could put the new one in its place. */
+export function mendFolder(folder: string): void {
+  const old = `${folder}.old`;
+  if (existsSync(old) && !existsSync(folder)) renameSync(old, folder);
 }
 
 const reasons: Record<string, string> = {
@@ -37,10 +70,15 @@ const reasons: Record<string, string> = {
   EROFS: 'this disk cannot be written to; choose another folder with --out',
   ENOTDIR: 'a part of the path is a file, not a folder; choose another with --out',
   EEXIST: 'there is a file of that name; choose another folder with --out',
+  ENAMETOOLONG: 'the name is too long for this disk; choose another folder with --out',
+  EBUSY: 'another program holds it; close that, and run the command again',
 };
 
+/** What is wrong with the folder in words; anything that went wrong elsewhere as it is. */
 function inWords(folder: string, error: unknown): unknown {
-  const what = reasons[(error as NodeJS.ErrnoException).code ?? ''];
+  const { code = '', path } = error as NodeJS.ErrnoException;
+  const elsewhere = path !== undefined && !path.startsWith(folder) && !folder.startsWith(path);
+  const what = elsewhere ? undefined : reasons[code];
   return what ? new UserMistake([{ file: folder, what }], { cause: error }) : error;
 }
 
