@@ -21,7 +21,8 @@ export function python<T>(program: string, input: unknown): T {
   return JSON.parse(execFileSync(PYTHON, ['-c', program], { encoding: 'utf8', input: JSON.stringify(input), maxBuffer: 1e8 })) as T;
 }
 
-function describeUnless(missing: string[], title: string, body: () => void): void {
+/** Like `describe` where nothing is missing; else it fails under CI and skips elsewhere, saying what is. */
+export function describeUnless(missing: string[], title: string, body: () => void): void {
   if (missing.length === 0) return void describe(title, body);
   const word = `${missing.join(' and ')} missing`;
   if (process.env['CI']) throw new Error(`${title}: ${word}`);

@@ -1,28 +1,19 @@
 import { execFileSync } from 'node:child_process';
-import { accessSync, constants, existsSync, readFileSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
-import { describe } from 'vitest';
+import { existsSync, readFileSync } from 'node:fs';
 import { type BrowserFound, findBrowser } from '../../generators/press/browser.ts';
 import { bundledBrowser } from '../../generators/press/bundled.ts';
+import { describeUnless } from '../outside.ts';
 
 /** The output of an outside program. */
 export function run(program: string, ...args: string[]): string {
   return execFileSync(program, args, { encoding: 'utf8', maxBuffer: 1e8 });
 }
 
-/** Like `describe`; without one of the programs it fails under CI and skips elsewhere, saying so. */
-export function describeWith(programs: string[], title: string, body: () => void): void {
-  const missing = programs.filter((program) => !onPath(program));
-  if (missing.length === 0) describe(title, body);
-  else refuse(title, missing.join(' and '));
-}
-
 /** The same tests with the installed and with the bundled browser. */
 export async function describeWithEachBrowser(title: string, body: (found: BrowserFound) => void): Promise<void> {
   const kinds = { installed: await installedBrowser(), bundled: await bundledBrowser(process.env) };
   for (const [kind, found] of Object.entries(kinds)) {
-    if (found) describe(`${title}, ${kind} browser`, () => body(found));
-    else refuse(title, `the ${kind} browser`);
+    describeUnless(found ? [] : [`the ${kind} browser`], `${title}, ${kind} browser`, () => body(found!));
   }
 }
 
@@ -32,22 +23,6 @@ function installedBrowser(): Promise<BrowserFound | undefined> {
     (found) => (found.kind === 'installed' ? found : undefined),
     () => undefined,
   );
-}
-
-function refuse(title: string, missing: string): void {
-  if (process.env.CI) throw new Error(`${title}: ${missing} is missing`);
-  describe.skip(`${title} (skipped: ${missing} is missing)`);
-}
-
-function onPath(program: string): boolean {
-  return (process.env.PATH ?? '').split(delimiter).some((folder) => {
-    try {
-      accessSync(join(folder, program), constants.X_OK);
-      return true;
-    } catch {
-      return false;
-    }
-  });
 }
 
 /** Where processes are looked at by way of /proc. */

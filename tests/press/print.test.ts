@@ -5,7 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { openPress, type Press } from '../../generators/press/print.ts';
-import { describeWith, describeWithEachBrowser, isBrowser, PROC, processesBelow, run } from './outside.ts';
+import { describeWith } from '../outside.ts';
+import { describeWithEachBrowser, isBrowser, PROC, processesBelow, run } from './outside.ts';
 import { pages, sample, SHEET } from './sample.ts';
 
 vi.setConfig({ testTimeout: 90_000, hookTimeout: 90_000 }); // a browser on a busy machine takes its time
