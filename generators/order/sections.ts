@@ -10,9 +10,15 @@ export type Section = (typeof SECTIONS)[number];
 
 /** Words that stand for a set of sections. */
 const SETS = {
-  practice: ['formula', 'observations', 'working', 'result', 'cautions'],
+  practice: ['observations', 'working', 'result', 'cautions'],
   record: SECTIONS,
 } as const satisfies Record<string, readonly Section[]>;
+
+/** A sheet of the short kind is set close, so that it fills one page; its formulas stand where they are worked. */
+export function isShort(sections: readonly Section[]): boolean {
+  const short: readonly Section[] = SETS.practice;
+  return sections.every((section) => short.includes(section));
+}
 
 /** All that may be written for sections. */
 export const SECTION_WORDS = [...Object.keys(SETS), ...SECTIONS];

@@ -1,5 +1,6 @@
 import type nunjucks from 'nunjucks';
 import type { Order } from '../order/schema.ts';
+import { isShort } from '../order/sections.ts';
 import { facesFor } from './fonts.ts';
 
 /** What every page of a document shares. */
@@ -13,9 +14,11 @@ export interface DocumentSettings {
 
 /** One HTML document with the pages given, each from its template; whole in itself, fonts included. */
 export function documentHtml(environment: nunjucks.Environment, { order, title, words, experiment, orientation = 'portrait' }: DocumentSettings, pages: readonly object[]): string {
-  const settings = { lang: order.language, title, words, experiment, pages, print: { ...order, orientation } };
+  const settings = { lang: order.language, title, words, experiment, pages, print: { ...order, orientation, short: isShort(order.sections) } };
   const body = environment.render('body.njk', settings);
-  return environment.render('document.njk', { ...settings, body, faces: facesFor(shownText(body)) });
+  const faces = facesFor(shownText(body));
+  const typefaces = ['STIX Two Text', ...faces.map(({ family }) => family), 'STIX Two Math'].map((family) => `'${family}'`).join(', ');
+  return environment.render('document.njk', { ...settings, body, faces, typefaces: `${typefaces}, serif` });
 }
 
 /** What is seen of a page: no tags; its formulas have a typeface of their own. */

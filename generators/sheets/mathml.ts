@@ -31,8 +31,11 @@ function render(tex: string): string {
   return /<math[\s\S]*<\/math>/.exec(html)![0].replace(/<annotation[\s\S]*?<\/annotation>/, '');
 }
 
-/** A formula for print: the span gives the tagged PDF a Figure whose text alternative is the formula read aloud. */
+/** A formula for print, which may be broken before its second equals sign: the span gives the tagged PDF a Figure whose text alternative is the formula read aloud. */
 export function printedFormula(line: Line, escape: (text: string) => string, style: 'inline' | 'display' = 'inline'): string {
-  const math = style === 'display' ? mathml(line.tex).replace('<math', '<math displaystyle="true"') : mathml(line.tex);
+  const [left, right, ...further] = line.tex.split(' = ');
+  const pieces = [right === undefined ? left! : `${left} = ${right}`, ...further.map((side) => `= ${side}`)];
+  const sides = pieces.map(mathml).join('<wbr>');
+  const math = style === 'display' ? sides.replaceAll('<math', '<math displaystyle="true"') : sides;
   return `<span class="math" role="img" aria-label="${escape(line.spoken)}">${math}</span>`;
 }

@@ -73,7 +73,7 @@ interface Common {
 /** A worksheet is made from the sheet alone: nothing worked out, and no truth, is within reach here. */
 export function worksheetPage(common: Common, program: Program, experiment: Experiment): WorksheetPage {
   const { issue, order, words } = common;
-  const view = worksheetView(issue.sheet, program, experiment.layout, words.spoken, order.readings === 'blank');
+  const view = worksheetView(issue.sheet, program, experiment, words.spoken, order.readings === 'blank');
   const { form, readings, conventions } = issue.sheet;
   const drawn = order.readings === 'blank' ? [] : drawings(readings, form, conventions.drawn, `drawn-${common.place}`, words.figures);
   return { ...page('worksheet', common, view), view, drawings: drawn.map((one) => labelled(one, experiment.layout)) };

@@ -36,19 +36,22 @@ export interface Shown {
   drawn(id: string): boolean;
 }
 
-/** A worksheet shows readings and givens, but not what is read off a drawing; with `blank` readings, givens alone. */
+/**
+ * A worksheet shows readings and givens, but not what is read off a drawing. With `blank` readings it shows nothing:
+ * the constants of a student's own screw gauge are as unknown here as what it will read.
+ */
 export function readingsShown(program: Program, { readings, conventions }: Pick<Sheet, 'readings' | 'conventions'>, blank: boolean): Shown {
   const drawn = (id: string) => id in conventions.drawn;
   const column = (table: string) => program.steps.find((step) => step.kind === 'reading' && step.per === table)!.id;
   return {
     drawn,
-    values: (id) => (readings[id] === undefined || drawn(id) || (blank && program.step(id).kind === 'reading') ? undefined : [readings[id]].flat()),
+    values: (id) => (readings[id] === undefined || drawn(id) || blank ? undefined : [readings[id]].flat()),
     rows: (table) => [readings[column(table)] ?? []].flat().length,
   };
 }
 
-/** Lays out the observations of a sheet. */
-export function record(blocks: Block[], program: Program, shown: Shown, words: SpokenWords): RecordBlock[] {
+/** Lays out the observations of a sheet; `bare` are the quantities whose formula stands elsewhere, or nowhere. */
+export function record(blocks: Block[], program: Program, shown: Shown, words: SpokenWords, bare: readonly string[]): RecordBlock[] {
   const field = (id: string, row: number): Field => {
     const { kind, unit: unitName, per } = program.step(id);
     const written = shown.values(id)?.[row];
@@ -62,7 +65,7 @@ export function record(blocks: Block[], program: Program, shown: Shown, words: S
       ...field(id, 0),
       symbol: symbolLine(program, id, words),
       unit: unitLine(step.unit, words),
-      ...(computed ? { formula: formulaLine(program, step, words) } : {}),
+      ...(computed && !bare.includes(id) ? { formula: formulaLine(program, step, words) } : {}),
     };
   };
   return blocks.map((block) =>

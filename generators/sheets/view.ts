@@ -1,8 +1,11 @@
+import type { Experiment } from '../experiments/experiment.ts';
 import type { Layout } from '../experiments/layout.ts';
 import type { Program } from '../quantities/program.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import type { Computed } from '../quantities/step.ts';
 import { type Line, conversionLines, formulaLine, quantityLine, symbolLine, workedLine } from '../quantities/working.ts';
+import { brokenSum } from './broken-sum.ts';
+import { openForm } from './open-form.ts';
 import { type RecordBlock, readingsShown, record, unitLine } from './record.ts';
 import type { Sheet } from './sheet.ts';
 import type { Worked } from './worked.ts';
@@ -14,26 +17,53 @@ export interface WorksheetView {
   formulas: Record<string, Line>;
   givens: Record<string, Line>;
   observations: RecordBlock[];
-  working: { id: string; formula: Line }[];
+  /** The formula of an undecided choice in each of its cases. */
+  cases: Record<string, Line>;
+  working: Room[];
   /** The units of the results, each beside a blank. */
   results: Record<string, { unit: Line }>;
 }
 
+/** A place for a student's working. */
+export interface Room {
+  id: string;
+  formula: Line;
+  /** Lines of writing that the working takes. */
+  lines: number;
+  /** A single value that no result states: it and its unit. */
+  answer?: { symbol: Line; unit: Line };
+}
+
 /** What the key and the solution copy receive besides. */
-export interface KeyView extends Omit<WorksheetView, 'working' | 'results'> {
+export interface KeyView extends Omit<WorksheetView, 'working' | 'results' | 'cases'> {
   working: { id: string; rows: { row?: number; lines: Line[] }[]; formula: Line }[];
   results: Record<string, Line>;
   verdicts: Record<string, string>;
 }
 
 /** The view of a worksheet; with `blank` readings the tables are empty, for a real session. */
-export function worksheetView(sheet: Sheet, program: Program, layout: Layout, words: SpokenWords, blank = false): WorksheetView {
+export function worksheetView(sheet: Sheet, program: Program, experiment: Experiment, words: SpokenWords, blank = false): WorksheetView {
+  const { layout } = experiment;
   const shown = readingsShown(program, sheet, blank);
+  const { form, cases, undecided } = openForm(experiment, sheet, (id) => shown.values(id) !== undefined, words);
   return {
-    ...common(sheet, program, words),
-    observations: record(layout.observations, program, shown, words),
-    working: layout.working.map((id) => ({ id, formula: formulaLine(program, computed(program, id), words) })),
+    ...common(sheet, program, words, undecided),
+    form,
+    cases,
+    observations: record(layout.observations, program, shown, words, [...layout.working, ...undecided]),
+    working: layout.working.map((id) => room(program, computed(program, id), layout.result, words)),
     results: Object.fromEntries(layout.result.map((id) => [id, { unit: unitLine(program.step(id).unit, words) }])),
+  };
+}
+
+/** A line to put the numbers in and one for what follows; one more for specimen rows, or for conversions to SI units. */
+function room(program: Program, step: Computed, results: readonly string[], words: SpokenWords): Room {
+  const long = step.per !== undefined || (step.kind === 'relation' && step.si === true);
+  return {
+    id: step.id,
+    formula: formulaLine(program, step, words),
+    lines: long ? 3 : 2,
+    ...(step.per || results.includes(step.id) ? {} : { answer: { symbol: symbolLine(program, step.id, words), unit: unitLine(step.unit, words) } }),
   };
 }
 
@@ -43,7 +73,7 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
   const shown = { ...readingsShown(program, sheet, false), values: (id: string) => values.written.get(id) };
   return {
     ...common(sheet, program, words),
-    observations: record(layout.observations, program, shown, words),
+    observations: record(layout.observations, program, shown, words, layout.working),
     working: layout.working.map((id) => {
       const step = computed(program, id);
       const count = values.written.get(id)!.length;
@@ -51,7 +81,7 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
         ...(step.per ? { row: row + 1 } : {}),
         lines: [
           ...(step.kind === 'relation' && !step.per ? conversionLines(program, step, values, words) : []),
-          workedLine(program, step, row, values, words),
+          brokenSum(workedLine(program, step, row, values, words)),
         ],
       }));
       return { id, rows, formula: formulaLine(program, step, words) };
@@ -61,12 +91,12 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
   };
 }
 
-function common(sheet: Sheet, program: Program, words: SpokenWords): Pick<WorksheetView, 'form' | 'symbols' | 'formulas' | 'givens'> {
+function common(sheet: Sheet, program: Program, words: SpokenWords, undecided: readonly string[] = []): Pick<WorksheetView, 'form' | 'symbols' | 'formulas' | 'givens'> {
   const quantities = program.steps.filter((step) => step.kind !== 'verdict');
   return {
     form: sheet.form,
     symbols: Object.fromEntries(quantities.map(({ id }) => [id, symbolLine(program, id, words)])),
-    formulas: Object.fromEntries(quantities.filter(isComputed).map((step) => [step.id, formulaLine(program, step, words)])),
+    formulas: Object.fromEntries(quantities.filter(isComputed).filter(({ id }) => !undecided.includes(id)).map((step) => [step.id, formulaLine(program, step, words)])),
     givens: Object.fromEntries(
       quantities.filter(({ kind }) => kind === 'given').map(({ id, unit }) => [id, quantityLine([sheet.readings[id]!].flat()[0]!, unit, words)]),
     ),

@@ -40,7 +40,7 @@ describe('an order', () => {
     ['a window in words', 'window: 30 to 70 cm', { window: [30, 70] }],
     ['a window as a list', 'window: [30.5, 70]', { window: [30.5, 70] }],
     ['a window with a dash', 'window: 30 – 70', { window: [30, 70] }],
-    ['a one-page sheet', 'sections: practice', { sections: ['formula', 'observations', 'working', 'result', 'cautions'] }],
+    ['a one-page sheet', 'sections: practice', { sections: ['observations', 'working', 'result', 'cautions'] }],
     ['sections in any order, with the cautions', 'sections: [result, Aim, working]', { sections: ['aim', 'working', 'result', 'cautions'] }],
     ['sections in a line', 'sections: aim, result', { sections: ['aim', 'result', 'cautions'] }],
     ['one section', 'sections: viva', { sections: ['viva', 'cautions'] }],

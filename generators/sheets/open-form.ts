@@ -1,0 +1,37 @@
+import type { Experiment } from '../experiments/experiment.ts';
+import type { ZeroError } from '../experiments/screw-gauge-steps.ts';
+import type { SpokenWords } from '../quantities/spoken.ts';
+import { type Line, formulaLine } from '../quantities/working.ts';
+import { programOf } from './issue.ts';
+import type { Sheet } from './sheet.ts';
+
+/** A choice of form that the student's own reading decides, and the quantity whose formula hangs on it. */
+const DECIDED = [{ choice: 'zero', by: 'n0', formula: 'e', cases: ['positive', 'negative'] satisfies ZeroError[] }];
+
+/** A sheet's form, with what is not known before the student has read it left open. */
+export interface OpenForm {
+  form: Record<string, string>;
+  /** The formula in each case of an open choice. */
+  cases: Record<string, Line>;
+  /** Quantities whose formula may not stand alone. */
+  undecided: string[];
+}
+
+/** Nothing may be said of a choice as long as the reading behind it is not printed. */
+export function openForm(experiment: Experiment, { form }: Pick<Sheet, 'form'>, isPrinted: (id: string) => boolean, words: SpokenWords): OpenForm {
+  const open = DECIDED.filter(({ choice, by }) => choice in form && !isPrinted(by));
+  return {
+    form: { ...form, ...Object.fromEntries(open.map(({ choice }) => [choice, 'open'])) },
+    cases: Object.fromEntries(
+      open.flatMap(({ choice, formula, cases }) =>
+        cases.map((one) => {
+          const program = programOf(experiment, { form: { ...form, [choice]: one } });
+          const step = program.step(formula);
+          if (step.kind !== 'relation') throw new Error(`${formula} is no relation`);
+          return [one, formulaLine(program, step, words)];
+        }),
+      ),
+    ),
+    undecided: open.map(({ formula }) => formula),
+  };
+}
