@@ -33,8 +33,17 @@ function seated({ plugs, plugContact: [least, most] }: Bench['box'], random: Ran
   return plugs.map(() => within((most - least) / 2, random));
 }
 
-/** Every resistance above zero that the plugs can give, ascending, in Ω with the digits of the finest plug. */
-export function boxValues(plugs: readonly Written[]): Written[] {
+const valuesKept = new Map<string, readonly Written[]>();
+
+/** Every resistance above zero that the plugs can give, ascending, in Ω with the digits of the finest plug; worked out once for a box. */
+export function boxValues(plugs: readonly Written[]): readonly Written[] {
+  const key = plugs.join(' ');
+  const kept = valuesKept.get(key) ?? allValues(plugs);
+  valuesKept.set(key, kept);
+  return kept;
+}
+
+function allValues(plugs: readonly Written[]): Written[] {
   const decimals = finest(plugs);
   const sums = new Set([0]);
   for (const plug of plugs) for (const sum of [...sums]) sums.add(sum + wholeIn(plug, decimals));

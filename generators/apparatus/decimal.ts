@@ -46,7 +46,9 @@ export function nearestMark(value: number, division: Written): Written {
   return written(Math.round((value * tenTo(decimals)) / whole) * whole, decimals);
 }
 
-/** 10^n for a whole n from 0: exact, and no power function. */
+/** 10^n for a whole n from 0 to 22: exact, and no power function. */
 export function tenTo(n: number): number {
-  return Number(`1e${n}`);
+  let out = 1;
+  for (let i = 0; i < n; i++) out *= 10;
+  return out;
 }

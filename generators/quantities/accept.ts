@@ -1,12 +1,13 @@
-import { type Own, type Readings, at, evaluate, scale, tensInto } from './evaluate.ts';
+import { type Own, type Readings, at, scale, tensInto } from './evaluate.ts';
 import type { Formula } from './formula.ts';
 import { byFourFigureTables } from './four-figure.ts';
 import { hull, point } from './interval.ts';
 import type { Program } from './program.ts';
 import type { Computed, Digits, Interval, Relation, Written } from './step.ts';
+import { roundings } from './roundings.ts';
 import { summaryMethods, summaryRange } from './summary.ts';
 import { unit } from './unit.ts';
-import { type Ties, halfUnit, round } from './written.ts';
+import { halfUnit, round } from './written.ts';
 
 /** What counts as honest work besides rounding. */
 export interface Latitude {
@@ -23,18 +24,20 @@ export interface Latitude {
 export function acceptRanges(program: Program, readings: Readings, latitude: Latitude, own: Own = {}): Map<string, Interval[]> {
   const ranges = new Map<string, Interval[]>();
   const carried = new Map<string, Interval[]>();
-  const { written } = evaluate(program, readings, 'even', {});
+  const rows = new Map<string, number>();
   for (const step of program.steps) {
     if (step.kind === 'verdict' || step.kind === 'influence') continue;
     const mine = own[step.id] ?? [];
     if (step.kind === 'reading' || step.kind === 'given') {
-      const read = written.get(step.id)!;
+      const read = [readings[step.id] ?? []].flat();
+      if (read.length === 0) throw new Error(`no reading ${step.id}`);
+      if (step.per) rows.set(step.per, read.length);
       ranges.set(step.id, read.map((value) => around(Number(value), latitude.drawn[step.id] ?? 0)));
       // What follows is judged on the reading that was taken; the latitude is spent at the reading itself.
       carried.set(step.id, read.map((value, row) => point(Number(mine[row] ?? value))));
       continue;
     }
-    const reach = computedRanges(program, step, carried, written.get(step.id)!.length, latitude);
+    const reach = computedRanges(program, step, carried, step.per ? rows.get(step.per)! : 1, latitude);
     ranges.set(step.id, reach);
     carried.set(step.id, goesOnFrom(step, reach, mine));
   }
@@ -92,27 +95,3 @@ function relationRange(program: Program, relation: Relation, carried: (id: strin
 function scaled([low, high]: Interval, tens: number): Interval {
   return [scale(low, tens), scale(high, tens)];
 }
-
-/** All that rounding to the stated digits, or to more, makes of an interval; rounding keeps order, so the ends suffice. */
-function roundings([low, high]: Interval, digits: Digits): Interval {
-  return [lowestRounding(low, digits), -lowestRounding(-high, digits)];
-}
-
-/** The coarsest rounding that goes down is the lowest: finer ones count in steps that hold its steps. */
-function lowestRounding(value: number, digits: Digits): number {
-  if (!Number.isFinite(value)) return value;
-  const meant = Number(round(value, MOST_FIGURES, 'even'));
-  for (let more = 0; more < MOST_FIGURES.figures; more++) {
-    const rounded = Math.min(...ties.map((tie) => Number(round(meant, finer(digits, more), tie))));
-    if (rounded <= meant) return rounded;
-  }
-  return meant;
-}
-
-/** More than any calculator shows; beyond them a double is noise. */
-const MOST_FIGURES = { figures: 13 };
-
-const ties: Ties[] = ['even', 'up'];
-
-const finer = (digits: Digits, more: number): Digits =>
-  'decimals' in digits ? { decimals: digits.decimals + more } : { figures: digits.figures + more };
