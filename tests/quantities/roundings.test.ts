@@ -6,14 +6,15 @@ import { streams } from '../../generators/random.ts';
 
 const modes = [Decimal.ROUND_HALF_EVEN, Decimal.ROUND_HALF_UP] as const;
 
-/** Every rounding of a value to `more` = 0 to 12 further digits, ties either way, by the decimal package alone. */
+/** A value and every rounding of it to `more` = 0 to 12 further digits, ties either way, by the decimal package alone. */
 function everyRounding(value: number, digits: Digits): number[] {
   const meant = new Decimal(value).toSignificantDigits(13);
-  return Array.from({ length: 13 }, (_, more) =>
+  const rounded = Array.from({ length: 13 }, (_, more) =>
     modes.map((mode) =>
       Number('decimals' in digits ? meant.toDecimalPlaces(digits.decimals + more, mode) : meant.toSignificantDigits(digits.figures + more, mode)),
     ),
-  ).flat();
+  );
+  return [Number(meant), ...rounded.flat()];
 }
 
 const random = streams('roundings').of('values');
