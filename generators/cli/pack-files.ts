@@ -14,7 +14,7 @@ import { type Tables, askFor } from '../sheets/tables.ts';
 import { workOut } from '../sheets/worked.ts';
 import { type Words, knownNames } from './content.ts';
 import { gridPage } from '../sheets/grid.ts';
-import { type CardsPage, card } from '../sheets/cards.ts';
+import { cardsPage } from '../sheets/cards.ts';
 import type { Progress } from './progress.ts';
 
 export interface PackWork {
@@ -37,7 +37,8 @@ export async function printPack(work: PackWork): Promise<void> {
   await printer.kind('worksheet', 'students/worksheets', 'students/single/worksheet');
   if (work.order.readings === 'blank') return printer.cards();
   await printer.kind('key', 'teacher/keys', 'teacher/single/key');
-  await printer.kind('solution', 'teacher/solutions');
+  // Where each student has to start on an odd page, the pages of every sheet must be counted first.
+  await printer.kind('solution', 'teacher/solutions', work.order['double-sided'] ? 'teacher/single/solution' : undefined);
   await printer.grid();
 }
 
@@ -105,14 +106,13 @@ export function makePrinter({ partial, press, order, tables, issues, words, prog
     async sample(kind: Kind): Promise<number> {
       return (await print([pageOf(kind, issues[0]!, 0)], `sample-${kind}`, title)).pages;
     },
-    async kind(kind: Kind, together: string, single?: string): Promise<void> {
+    async kind(kind: Kind, together: string, single: string | undefined): Promise<void> {
       await parts(kind, together, single === undefined ? undefined : await singles(kind, single));
     },
     /** For readings that are really taken there is no key, but a card for each wire. */
     async cards(): Promise<void> {
       const wires = [...new Set(issues.map(({ wire }) => wire))].map((wire) => askFor(order, readWireAsk(wire, known), tables));
-      const [low, high] = order.window;
-      const page: CardsPage = { template: 'cards', foot: '', low: `${low}`, high: `${high}`, cards: wires.map((ask) => card(ask, experiment.plan(ask), words.spoken)) };
+      const page = cardsPage(wires, experiment, programOf(experiment, issues[0]!.sheet), words.spoken);
       progress.start('cards:', 1);
       await print([page], 'teacher/cards', title);
       progress.step();

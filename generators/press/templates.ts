@@ -27,19 +27,26 @@ export function templates(): nunjucks.Environment {
   return environment;
 }
 
-/** A sentence of content with its named blanks filled: symbols as formulas, the rest as text. */
+/**
+ * A sentence of content with its named blanks filled: symbols as formulas, the rest as text. A stop stays at the
+ * formula before it, and a unit at its number.
+ */
 function prose(sentence: string, blanks: Blanks): string {
   return sentence
-    .split(/(\{\w+\})/)
+    .split(/(\{\w+\}[.,;:)]*)/)
     .map((part) => {
-      const name = /^\{(\w+)\}$/.exec(part)?.[1];
-      if (name === undefined) return escape(part);
+      const [, name, stop = ''] = /^\{(\w+)\}(.*)$/.exec(part) ?? [];
+      if (name === undefined) return escape(part).replace(/(^|\d) (?=(?:cm|mm|Ω|°C|%)(?!\p{L}))/gu, '$1\u00a0');
       const filling = blanks[name];
       if (filling === undefined) throw new Error(`no word for the blank {${name}} in "${sentence}"`);
-      if (typeof filling === 'string') return escape(filling);
-      return 'unit' in filling ? `<span class="blank"></span> ${printedFormula(filling.unit, escape)}` : printedFormula(filling, escape);
+      return typeof filling === 'string' ? escape(filling + stop) : tied(filling, stop);
     })
     .join('');
+}
+
+function tied(filling: Line | { unit: Line }, stop: string): string {
+  const filled = 'unit' in filling ? `<span class="blank"></span> ${printedFormula(filling.unit, escape)}` : printedFormula(filling, escape);
+  return `<span class="tied">${filled}${stop}</span>`;
 }
 
 const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };

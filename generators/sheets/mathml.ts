@@ -28,7 +28,9 @@ function split(tex: string): string[] {
 
 function render(tex: string): string {
   const html = katex.renderToString(tex, { output: 'mathml', throwOnError: true, strict: 'error' });
-  return /<math[\s\S]*<\/math>/.exec(html)![0].replace(/<annotation[\s\S]*?<\/annotation>/, '');
+  const math = /<math[\s\S]*<\/math>/.exec(html)![0].replace(/<annotation[\s\S]*?<\/annotation>/, '');
+  // A minus after an equals sign belongs to what follows; the browser would set it off as a difference.
+  return math.replaceAll('<mo>=</mo><mo>−</mo>', '<mo>=</mo><mo form="prefix">−</mo>');
 }
 
 /** A formula for print, which may be broken before its second equals sign: the span gives the tagged PDF a Figure whose text alternative is the formula read aloud. */
