@@ -52,3 +52,10 @@ test('the box in the other gap changes nothing', () => {
   const { X } = coverage(demoAsks({ gap: 'right' }), SETS, 'other gap');
   expect(Math.abs(X - 95)).toBeLessThan(1);
 });
+
+/** The plain formula takes both end corrections for zero. Both are positive, which cancels round mid-wire and nowhere else. */
+test('far from mid-wire, at 20 to 40 cm, end corrections that nobody takes off leave the true resistance outside more often', () => {
+  const { X } = coverage(demoAsks({ window: [20, 40] }), SETS, 'far from the middle');
+  expect(X).toBeGreaterThan(89);
+  expect(X).toBeLessThan(94);
+});
