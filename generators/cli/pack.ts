@@ -80,7 +80,7 @@ async function fill(partial: string, asked: Asked, ledger: Ledger): Promise<void
 function summary(folder: string, { issues }: Ledger): string {
   const close = issues.filter(({ shared }) => shared.length > 0).length;
   return [
-    `${issues.length} students. For the students: ${join(folder, 'students')}`,
+    `${issues.length} student${issues.length === 1 ? '' : 's'}. For the students: ${join(folder, 'students')}`,
     `For the teacher alone: ${join(folder, 'teacher')}`,
     ...(close > 0 ? [`${close} of the sheets share a right answer with another; ledger.json says which.`] : []),
   ].join('\n');
