@@ -13,7 +13,7 @@ export interface Layout {
   result: string[];
   /** The deciding answers: columns of the marking grid. */
   answers: string[];
-  /** Answers by which two sheets of a class are kept apart. */
+  /** Answers by which two sheets of a class are kept apart, those that matter most first. */
   apart: string[];
   /** Results whose uncertainty the key works out. */
   uncertain: string[];

@@ -30,7 +30,7 @@ export const resistivity: Experiment = {
     working: ['X', 'meanX', 'meanD', 'd', 'rho', 'off'],
     result: ['meanX', 'rho', 'off'],
     answers: ['meanX', 'e', 'd', 'rho', 'off'],
-    apart: ['X', 'meanX', 'd'],
+    apart: ['meanX', 'X', 'd'],
     uncertain: ['meanX', 'rho'],
     truths: [
       { id: 'X', unit: 'Ω' },

@@ -3,12 +3,12 @@ import type { Order } from '../order/schema.ts';
 import { type WireAsk, writeWireAsk } from '../order/wire-ask.ts';
 import { program } from '../quantities/program.ts';
 import { streams } from '../random.ts';
-import { clashes } from './apart.ts';
+import { type Marks, clashes, marks } from './apart.ts';
 import { sheetCode } from './code.ts';
 import { conventions } from './conventions.ts';
 import type { Sheet } from './sheet.ts';
 import { type Tables, askFor } from './tables.ts';
-import { type Worked, workOut } from './worked.ts';
+import { workOut } from './worked.ts';
 
 /** Who gets a sheet. */
 export interface Recipient {
@@ -32,8 +32,13 @@ export interface Issue {
   truth: Record<string, number>;
 }
 
-/** Draws that came too near to an earlier sheet before the nearest miss is taken. */
-const MOST_ATTEMPTS = 12;
+/**
+ * Draws from which the one that stands best apart is taken, where none stands apart altogether: fewer in a large
+ * class, where each has to be compared with many and no draw can help much.
+ */
+const MOST_DRAWS = 60;
+const FEWEST_DRAWS = 4;
+const COMPARISONS = 12_000;
 /** Benches that gave no usable set: a plan that passed makes more than a few of these unbelievable. */
 const MOST_FAILURES = 200;
 
@@ -45,8 +50,9 @@ export interface Issuer {
   secret: string;
 }
 
-interface Drawn extends Omit<Issue, 'shared'> {
-  worked: Worked;
+interface Drawn {
+  issue: Omit<Issue, 'shared'>;
+  marks: Marks;
 }
 
 /** Sheets for a class, in its order. Each depends on order, secret and roll alone, unless it came too near to an earlier one. */
@@ -55,24 +61,31 @@ export function issueSheets(issuer: Issuer, recipients: readonly Recipient[]): I
   return recipients.map((recipient) => {
     const { drawn, shared } = apart(issuer, recipient, issued);
     issued.push(drawn);
-    const { worked: _, ...issue } = drawn;
-    return { ...issue, shared };
+    return { ...drawn.issue, shared };
   });
 }
 
 function apart(issuer: Issuer, recipient: Recipient, issued: readonly Drawn[]): { drawn: Drawn; shared: Issue['shared'] } {
-  let best: { drawn: Drawn; shared: Issue['shared'] } | undefined;
+  let best: { drawn: Drawn; shared: Issue['shared']; badness: number } | undefined;
+  const draws = Math.max(FEWEST_DRAWS, Math.min(MOST_DRAWS, COMPARISONS / (issued.length + 1)));
   let tried = 0;
-  for (let attempt = 0; attempt < MOST_FAILURES && tried < MOST_ATTEMPTS; attempt++) {
+  for (let attempt = 0; attempt < MOST_FAILURES && tried < draws; attempt++) {
     const drawn = draw(issuer, recipient, attempt);
     if (!drawn) continue;
     tried++;
-    const shared = issued.flatMap((other) => clashes(drawn.worked, other.worked, issuer.experiment.layout.apart).map((clash) => ({ roll: other.roll, ...clash })));
-    if (!best || shared.length < best.shared.length) best = { drawn, shared };
-    if (shared.length === 0) break;
+    const shared: Issue['shared'] = [];
+    for (const other of issued) for (const clash of clashes(drawn.marks, other.marks)) shared.push({ roll: other.issue.roll, ...clash });
+    const badness = weigh(shared, issuer.experiment.layout.apart);
+    if (!best || badness < best.badness) best = { drawn, shared, badness };
+    if (badness === 0) break;
   }
   if (!best) throw new Error(`no usable set of readings for roll ${recipient.roll} in ${MOST_FAILURES} draws`);
   return best;
+}
+
+/** An answer that stands first in the list is worth more than any number of those after it. */
+function weigh(shared: Issue['shared'], ids: readonly string[]): number {
+  return ids.reduce((sum, id) => sum * 1000 + Math.min(999, shared.filter((clash) => clash.id === id).length), 0);
 }
 
 function draw({ order, experiment, tables, secret }: Issuer, { roll, name, wire }: Recipient, attempt: number): Drawn | undefined {
@@ -90,8 +103,8 @@ function draw({ order, experiment, tables, secret }: Issuer, { roll, name, wire 
     readings: observed.readings,
     conventions: conventions(order, ask, experiment),
   };
-  const worked = workOut(sheet, programOf(experiment, sheet));
-  return { roll, name, attempt, code: sheetCode(secret, roll, attempt), wire: writeWireAsk(dealt), sheet, truth: observed.truth, worked };
+  const issue = { roll, name, attempt, code: sheetCode(secret, roll, attempt), wire: writeWireAsk(dealt), sheet, truth: observed.truth };
+  return { issue, marks: marks(workOut(sheet, programOf(experiment, sheet)), experiment.layout.apart) };
 }
 
 const programs = new Map<string, ReturnType<typeof program>>();

@@ -35,6 +35,8 @@ function render(tex: string): string {
 
 /** A formula for print, which may be broken before its second equals sign: the span gives the tagged PDF a Figure whose text alternative is the formula read aloud. */
 export function printedFormula(line: Line, escape: (text: string) => string, style: 'inline' | 'display' = 'inline'): string {
+  // A pure number has no unit to show, or to be read aloud.
+  if (line.tex === '') return '';
   const [left, right, ...further] = line.tex.split(' = ');
   const pieces = [right === undefined ? left! : `${left} = ${right}`, ...further.map((side) => `= ${side}`)];
   const sides = pieces.map(mathml).join('<wbr>');

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { clashes } from '../../generators/sheets/apart.ts';
+import { clashes, marks } from '../../generators/sheets/apart.ts';
 import type { Worked } from '../../generators/sheets/worked.ts';
 
 /** A worked sheet of which only the cells are looked at: exact value and accept range a row. */
@@ -10,17 +10,17 @@ function sheet(cells: Record<string, [exact: number, low: number, high: number][
 test('two sheets clash where the answer of one lies in the range of the other, whichever way round', () => {
   const wide = sheet({ X: [[2.0, 1.9, 2.1]] });
   const narrow = sheet({ X: [[2.08, 2.07, 2.09]] });
-  expect(clashes(wide, narrow, ['X'])).toEqual([{ id: 'X', row: 0 }]);
-  expect(clashes(narrow, wide, ['X'])).toEqual([{ id: 'X', row: 0 }]);
+  expect(clashes(marks(wide, ['X']), marks(narrow, ['X']))).toEqual([{ id: 'X', row: 0 }]);
+  expect(clashes(marks(narrow, ['X']), marks(wide, ['X']))).toEqual([{ id: 'X', row: 0 }]);
 });
 
 test('ranges that only overlap hold neither answer', () => {
-  expect(clashes(sheet({ X: [[2.0, 1.9, 2.1]] }), sheet({ X: [[2.15, 2.05, 2.25]] }), ['X'])).toEqual([]);
+  expect(clashes(marks(sheet({ X: [[2.0, 1.9, 2.1]] }), ['X']), marks(sheet({ X: [[2.15, 2.05, 2.25]] }), ['X']))).toEqual([]);
 });
 
 test('rows are compared with the same row, and only the quantities asked for', () => {
   const one = sheet({ X: [[1, 0.9, 1.1], [2, 1.9, 2.1]], d: [[5, 4, 6]] });
   const other = sheet({ X: [[2, 1.9, 2.1], [2, 1.9, 2.1], [9, 8, 10]], d: [[5, 4, 6]] });
-  expect(clashes(one, other, ['X'])).toEqual([{ id: 'X', row: 1 }]);
-  expect(clashes(one, other, ['d', 'X'])).toEqual([{ id: 'd', row: 0 }, { id: 'X', row: 1 }]);
+  expect(clashes(marks(one, ['X']), marks(other, ['X']))).toEqual([{ id: 'X', row: 1 }]);
+  expect(clashes(marks(one, ['d', 'X']), marks(other, ['d', 'X']))).toEqual([{ id: 'd', row: 0 }, { id: 'X', row: 1 }]);
 });

@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { findBrowser } from '../../generators/press/browser.ts';
+import { launch } from '../../generators/press/launch.ts';
+import { packHtml } from './pack-html.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Violation {
+  id: string;
+  nodes: { html: string }[];
+}
+
+describe('axe finds nothing on any page of a pack', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch(await findBrowser());
+  }, 60_000);
+  afterAll(() => browser.close());
+
+  async function violations(html: string): Promise<string[]> {
+    const page = await browser.newPage();
+    await page.setContent(html);
+    await page.evaluate(axe);
+    const found = (await page.evaluate('axe.run().then(({ violations }) => violations)')) as Violation[];
+    await page.close();
+    return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  }
+
+  it.each(['sections: record\n', 'sections: practice\nsize: 18pt\n', 'readings: blank\n', 'drawn: scale gauge\n'])('%j', { timeout: 120_000 }, async (order) => {
+    const documents = [...(await packHtml(order))].filter(([name]) => !name.includes('single/') || name.includes('-1-'));
+    for (const [name, html] of documents) expect(await violations(html), name).toEqual([]);
+  });
+
+  it('finds a planted fault', async () => {
+    expect(await violations('<!doctype html><html><title>x</title><img src="data:,">')).not.toEqual([]);
+  });
+});
