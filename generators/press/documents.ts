@@ -14,12 +14,15 @@ export interface DocumentSettings {
 
 /** One HTML document with the pages given, each from its template; whole in itself, fonts included. */
 export function documentHtml(environment: nunjucks.Environment, { order, title, words, experiment, orientation = 'portrait' }: DocumentSettings, pages: readonly object[]): string {
-  const settings = { lang: order.language, title, words, experiment, pages, print: { ...order, orientation, short: isShort(order.sections) } };
+  const settings = { lang: order.language, title, words, experiment, pages, print: { ...order, orientation, short: isShort(order.sections) && pages.every(isWorksheet) } };
   const body = environment.render('body.njk', settings);
   const faces = facesFor(shownText(body));
   const typefaces = ['STIX Two Text', ...faces.map(({ family }) => family), 'STIX Two Math'].map((family) => `'${family}'`).join(', ');
   return environment.render('document.njk', { ...settings, body, faces, typefaces: `${typefaces}, serif` });
 }
+
+/** A key has more to say than fits the one page of a short worksheet. */
+const isWorksheet = (page: object) => 'template' in page && ['worksheet', 'blank'].includes(String(page.template));
 
 /** What is seen of a page: no tags; its formulas have a typeface of their own. */
 function shownText(html: string): string {

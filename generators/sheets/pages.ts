@@ -5,7 +5,7 @@ import type { FigureWords } from '../figures/words.ts';
 import type { Order } from '../order/schema.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import type { Program } from '../quantities/program.ts';
-import { type Line, quantityLine } from '../quantities/working.ts';
+import { type Line, quantityLine, symbolLine } from '../quantities/working.ts';
 import { scientific } from '../quantities/written.ts';
 import { type RowLabel, rowLabel } from './record.ts';
 import type { Layout } from '../experiments/layout.ts';
@@ -46,6 +46,8 @@ export interface SolutionPage extends Page {
 }
 
 export interface KeyPage extends SolutionPage {
+  /** Readings that are taken off drawings, with the latitude of each where it has one. */
+  drawn: { symbol: Line; latitude?: Line }[];
   answers: AnswerRow[];
   limits: { id: string; value: Line }[];
   worst: WorstView[];
@@ -98,11 +100,19 @@ export function keyPage(common: Common, worked: Worked, experiment: Experiment):
     ...solutionPage(common, worked, experiment),
     template: 'key',
     answers: answerRows(worked, layout, words.spoken),
+    drawn: drawnLines(issue, worked, words.spoken),
     limits: limitLines(issue, worked, words.spoken),
     worst: layout.uncertain.map((id) => worstView(worked, id, words.spoken)),
     standard: layout.uncertain.map((id) => standardView(worked, id, words.spoken)),
     truths: layout.truths.map(({ id, unit }) => ({ id, value: roughly(issue.truth[id]!, unit, words.spoken) })),
   };
+}
+
+function drawnLines({ sheet }: Issue, { program }: Worked, words: SpokenWords): KeyPage['drawn'] {
+  return Object.entries(sheet.conventions.drawn).map(([id, latitude]) => ({
+    symbol: symbolLine(program, id, words),
+    ...(latitude === 0 ? {} : { latitude: roughly(latitude, program.step(id).unit, words, 1) }),
+  }));
 }
 
 function limitLines({ sheet }: Issue, { program }: Worked, words: SpokenWords): KeyPage['limits'] {
