@@ -63,7 +63,7 @@ describeUnless(registryMissing(), 'the package, installed into another folder', 
     npm(project, 'install', '--prefer-offline', '--no-audit', '--no-fund', at(filename));
     write('elsewhere/class.csv', 'roll,name\n7,Perrin Oakhollow\n');
     write('elsewhere/order.yaml', `class: class.csv\nwires: "${WIRE}"\nsections: practice\n`);
-  });
+  }, 300_000); // the bundled browser alone is a download of 64 MB
 
   test('says how it is used, from a third folder', () => {
     expect(slidewire('help')).toContain('slidewire pack ORDER.yaml --out DIR');
