@@ -20,21 +20,21 @@ const work = ({ sheet }: Issue) => workOut(sheet, programOf(experiment, sheet));
 const readings = ({ sheet }: Issue, id: string) => [sheet.readings[id]!].flat();
 const number = (text: string) => text.replaceAll('.', '\\.');
 
-describe.each([
-  // ISO 216: 210 mm × 297 mm; ANSI/ASME Y14.1: 8.5 in × 11 in. A point is 1/72 in.
-  ['A4', 'left', [(210 / 25.4) * 72, (297 / 25.4) * 72]],
-  ['Letter', 'right', [8.5 * 72, 11 * 72]],
-])('an assessed pack on %s, the box in the %s gap', (paper, gap, size) => {
-  const folder = at(paper);
-  const single = (whose: 'students' | 'teacher', place: number) => {
-    const files = readdirSync(join(folder, whose, 'single')).sort();
-    return join(folder, whose, 'single', files[place]!);
-  };
-  const pdfs = (below: string) =>
-    readdirSync(join(folder, below), { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.pdf')).map((name) => join(folder, below, name));
-  let ledger: Ledger;
+describeWith(['pdftotext', 'pdfinfo', 'pdffonts', 'qpdf'], 'the PDFs of an assessed pack, read back,', () => {
+  describe.each([
+    // ISO 216: 210 mm × 297 mm; ANSI/ASME Y14.1: 8.5 in × 11 in. A point is 1/72 in.
+    ['A4', 'left', [(210 / 25.4) * 72, (297 / 25.4) * 72]],
+    ['Letter', 'right', [8.5 * 72, 11 * 72]],
+  ])('on %s, the box in the %s gap', (paper, gap, size) => {
+    const folder = at(paper);
+    const single = (whose: 'students' | 'teacher', place: number) => {
+      const files = readdirSync(join(folder, whose, 'single')).sort();
+      return join(folder, whose, 'single', files[place]!);
+    };
+    const pdfs = (below: string) =>
+      readdirSync(join(folder, below), { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.pdf')).map((name) => join(folder, below, name));
+    let ledger: Ledger;
 
-  describeWith(['pdftotext', 'pdfinfo', 'pdffonts', 'qpdf'], 'read back', () => {
     beforeAll(async () => {
       const { code, err } = await slidewire(['pack', order, '--paper', paper, '--gap', gap, '--out', folder]);
       expect(code, err).toBe(0);
