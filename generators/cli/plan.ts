@@ -50,8 +50,9 @@ const SYMBOLS: Record<string, string> = { meanX: 'X', rho: 'ρ' };
 /** Worst case and limits shared by all rows, on ideal readings; the scatter of real rows comes on top of the standard uncertainty. */
 function uncertaintyInWords(order: Order, ask: PlannedWire['ask'], experiment: Experiment): string {
   const { form, readings } = experiment.ideal(ask);
-  const sheet = { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: conventions(order, ask, experiment) } as const;
-  const worked = workOut(sheet, programOf(experiment, sheet));
+  const program = programOf(experiment, { form });
+  const sheet = { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: conventions(order, ask, experiment, program.steps) } as const;
+  const worked = workOut(sheet, program);
   const percent = (id: string, error: number) => `${three((100 * error) / worked.cells(id)[0]!.exact)} %`;
   const parts = experiment.layout.uncertain.map((id) => `${SYMBOLS[id] ?? id} ${percent(id, worked.worst(id))}`);
   return `maximum permissible error: ${parts.join(', ')}`;

@@ -38,8 +38,8 @@ export function bridgeSteps(known: KnownGap): Step[] {
     { kind: 'influence', id: 'scaleZero', tex: 's', unit: 'cm' },
     { kind: 'influence', id: 'uneven', tex: 'a', unit: '' },
     { kind: 'influence', id: 'contact', tex: 'c', unit: 'Ω' },
-    { kind: 'reading', id: 'R', tex: 'R', unit: 'Ω', per: 'bridge' },
-    { kind: 'reading', id: 'l', tex: 'l', unit: 'cm', per: 'bridge' },
+    { kind: 'reading', id: 'R', tex: 'R', unit: 'Ω', per: 'bridge', on: 'box' },
+    { kind: 'reading', id: 'l', tex: 'l', unit: 'cm', per: 'bridge', on: 'scale' },
     { kind: 'relation', id: 'r', tex: '(100 - l)', unit: 'cm', per: 'bridge', as: 'W - l', digits: { decimals: 1 } },
     { kind: 'relation', id: 'X', tex: 'X', unit: 'Ω', per: 'bridge', digits: { figures: 3 }, ...balance[known] },
     {

@@ -6,14 +6,18 @@ import { screwGauge } from '../figures/screw-gauge.ts';
 import type { Drawing } from '../figures/svg.ts';
 import type { FigureWords } from '../figures/words.ts';
 import type { Readings } from '../quantities/evaluate.ts';
-import type { Written } from '../quantities/step.ts';
+import type { Instrument, Reading, Step, Written } from '../quantities/step.ts';
 
 /** Instruments that a sheet can show in place of the numbers; an order names them. */
 export const DRAWABLE = ['scale', 'plugs', 'gauge', 'rule'] as const;
 export type Drawable = (typeof DRAWABLE)[number];
 
-/** Readings that are taken off a drawing, and how far the reading may lie from the truth, in its unit. */
-export type DrawnReadings = Record<string, number>;
+/** What a drawing needs of a sheet; `drawn` names the readings that are taken off drawings. */
+export interface DrawnSheet {
+  readings: Readings;
+  form: Record<string, string>;
+  drawn: Record<string, number>;
+}
 
 /** One picture to be read. */
 export interface DrawnReading {
@@ -25,11 +29,18 @@ export interface DrawnReading {
   drawing: Drawing;
 }
 
-interface Instrument {
+interface Picture {
   /** What it is called in content, where a drawing needs its own caption. */
   caption: string;
-  gives: string[];
-  draw(read: (id: string) => Written, frame: { id: string }, form: Record<string, string>, words: FigureWords): Drawing;
+  /** The instruments whose readings it gives; the first decides how many pictures there are. */
+  shows: Instrument[];
+  draw(read: Reader, frame: { id: string }, form: Record<string, string>, words: FigureWords): Drawing;
+}
+
+/** The written value of a reading of this row on an instrument, or of a quantity by its name. */
+interface Reader {
+  on(instrument: Instrument): Written;
+  of(id: string): Written;
 }
 
 /** Where the left terminal is laid on the rule, in cm: a student who does not start from zero must subtract. */
@@ -37,54 +48,78 @@ const LAID_AT = 1.4;
 
 const turns = (main: Written, pitch: Written) => Math.round(Number(main) / Number(pitch));
 
-const instruments: Record<Drawable, Instrument[]> = {
-  scale: [{ caption: 'metre scale', gives: ['l'], draw: (read, frame, _, words) => metreScale({ ...frame, pointerCm: Number(read('l')) }, words) }],
+const pictures: Record<Drawable, Picture[]> = {
+  scale: [{ caption: 'metre scale', shows: ['scale'], draw: (read, frame, _, words) => metreScale({ ...frame, pointerCm: Number(read.on('scale')) }, words) }],
   plugs: [
     {
       caption: 'plug box',
-      gives: ['R'],
+      shows: ['box'],
       draw(read, frame, form, words) {
         const plugs = form['plugs']!.split(' ');
-        return plugBox({ ...frame, plugs, out: plugsOut(plugs, read('R')) }, words);
+        return plugBox({ ...frame, plugs, out: plugsOut(plugs, read.on('box')) }, words);
       },
     },
   ],
   gauge: [
     {
       caption: 'screw gauge closed',
-      gives: ['n0'],
-      draw: (read, frame, form, words) => gauge(read, frame, form['zero'] === 'negative' ? -1 : 0, read('n0'), words),
+      shows: ['closed jaws'],
+      draw: (read, frame, form, words) => gauge(read, frame, form['zero'] === 'negative' ? -1 : 0, read.on('closed jaws'), words),
     },
     {
       caption: 'screw gauge',
-      gives: ['msr', 'n'],
-      draw: (read, frame, _, words) => gauge(read, frame, turns(read('msr'), read('pitch')), read('n'), words),
+      shows: ['circular scale', 'main scale'],
+      draw: (read, frame, _, words) => gauge(read, frame, turns(read.on('main scale'), read.of('pitch')), read.on('circular scale'), words),
     },
   ],
-  rule: [{ caption: 'rule', gives: ['L'], draw: (read, frame, _, words) => rule({ ...frame, leftCm: LAID_AT, rightCm: (10 * LAID_AT + 10 * Number(read('L'))) / 10 }, words) }],
+  rule: [
+    {
+      caption: 'rule',
+      shows: ['rule'],
+      draw: (read, frame, _, words) => rule({ ...frame, leftCm: LAID_AT, rightCm: (10 * LAID_AT + 10 * Number(read.on('rule'))) / 10 }, words),
+    },
+  ],
 };
 
-function gauge(read: (id: string) => Written, frame: { id: string }, turned: number, division: Written, words: FigureWords): Drawing {
-  const pitch = Number(read('pitch')) === 1 ? 1 : 0.5;
-  return screwGauge({ ...frame, pitch, divisions: Number(read('N')), turns: turned, division: Number(division) }, words);
+function gauge(read: Reader, frame: { id: string }, turned: number, division: Written, words: FigureWords): Drawing {
+  const pitch = Number(read.of('pitch')) === 1 ? 1 : 0.5;
+  return screwGauge({ ...frame, pitch, divisions: Number(read.of('N')), turns: turned, division: Number(division) }, words);
 }
 
-/** The latitude of every reading that these instruments give: what the order states for it, or none. */
-export function drawnReadings(chosen: readonly Drawable[], latitude: Record<string, number>): DrawnReadings {
-  const ids = chosen.flatMap((name) => instruments[name].flatMap(({ gives }) => gives));
-  return Object.fromEntries(ids.map((id) => [id, latitude[id] ?? 0]));
+/** The instruments that a drawn thing stands for. */
+export function drawnOn(name: Drawable): Instrument[] {
+  return [...new Set(pictures[name].flatMap(({ shows }) => shows))];
 }
 
 /** The pictures of a sheet, one for each reading or row that is drawn, in the order of the instruments. */
-export function drawings(readings: Readings, form: Record<string, string>, drawn: DrawnReadings, id: string, words: FigureWords): DrawnReading[] {
-  return Object.values(instruments)
+export function drawings(steps: readonly Step[], { readings, form, drawn }: DrawnSheet, id: string, words: FigureWords): DrawnReading[] {
+  const taken = steps.filter((step) => step.kind === 'reading' && step.id in drawn) as Reading[];
+  return Object.values(pictures)
     .flat()
-    .filter(({ gives }) => gives.some((reading) => reading in drawn))
-    .flatMap(({ caption, gives, draw }) => {
-      const column = readings[gives[0]!]!;
-      const read = (row: number) => (name: string) => [readings[name]!].flat().at([readings[name]!].flat().length === 1 ? 0 : row)!;
-      const one = (row: number) => draw(read(row), { id: `${id}-${gives[0]}-${row}` }, form, words);
-      if (!Array.isArray(column)) return [{ instrument: caption, gives, drawing: one(0) }];
-      return column.map((_, row) => ({ instrument: caption, gives, row, drawing: one(row) }));
+    .flatMap(({ caption, shows, draw }) => {
+      const [first, ...others] = shows;
+      return taken
+        .filter(({ on }) => on === first)
+        .flatMap((lead) => {
+          const beside = others.map((instrument) => taken.find(({ on, per }) => on === instrument && per === lead.per));
+          if (beside.includes(undefined)) return [];
+          const gives = [lead, ...(beside as Reading[])];
+          return rowsOf(readings, lead).map((row) => ({
+            instrument: caption,
+            gives: gives.map((reading) => reading.id),
+            ...(lead.per ? { row } : {}),
+            drawing: draw(reader(readings, gives, row), { id: `${id}-${lead.id}-${row}` }, form, words),
+          }));
+        });
     });
+}
+
+const rowsOf = (readings: Readings, { id }: Reading) => [...[readings[id]!].flat().keys()];
+
+function reader(readings: Readings, gives: readonly Reading[], row: number): Reader {
+  const of = (id: string) => {
+    const column = [readings[id]!].flat();
+    return column[column.length === 1 ? 0 : row]!;
+  };
+  return { of, on: (instrument) => of(gives.find((reading) => reading.on === instrument)!.id) };
 }

@@ -3,7 +3,7 @@ import type { Step } from '../quantities/step.ts';
 /** Resistivity from the mean X, the corrected diameter and the length between the terminals, and how far it lies from the table. */
 export function resistivitySteps(): Step[] {
   return [
-    { kind: 'reading', id: 'L', tex: 'L', unit: 'cm' },
+    { kind: 'reading', id: 'L', tex: 'L', unit: 'cm', on: 'rule' },
     {
       kind: 'relation',
       id: 'rho',

@@ -28,10 +28,10 @@ export function screwGaugeSteps(zero: ZeroError): Step[] {
         { id: 'least count ten times too small', as: 'pitch / (10 * N)' },
       ],
     },
-    { kind: 'reading', id: 'n0', tex: 'n_{0}', unit: '' },
+    { kind: 'reading', id: 'n0', tex: 'n_{0}', unit: '', on: 'closed jaws' },
     { kind: 'relation', id: 'e', tex: 'e', unit: 'mm', digits: { decimals: 2 }, ...zeroError[zero] },
-    { kind: 'reading', id: 'msr', tex: '\\mathrm{MSR}', unit: 'mm', per: 'gauge' },
-    { kind: 'reading', id: 'n', tex: 'n', unit: '', per: 'gauge' },
+    { kind: 'reading', id: 'msr', tex: '\\mathrm{MSR}', unit: 'mm', per: 'gauge', on: 'main scale' },
+    { kind: 'reading', id: 'n', tex: 'n', unit: '', per: 'gauge', on: 'circular scale' },
     { kind: 'relation', id: 'csr', tex: 'n \\times \\mathrm{LC}', unit: 'mm', per: 'gauge', as: 'n * LC', digits: { decimals: 2 } },
     {
       kind: 'relation',

@@ -21,7 +21,12 @@ interface Quantity {
 /** What an instrument shows, with the digits it gives. */
 export interface Reading extends Quantity {
   kind: 'reading';
+  /** The instrument that it is read on: what it may be off by, and how it is drawn, goes by that. */
+  on?: Instrument;
 }
+
+/** Instruments of the practical; the screw gauge is three: its two scales on the wire, and its circular scale on closed jaws. */
+export type Instrument = 'box' | 'scale' | 'main scale' | 'circular scale' | 'closed jaws' | 'rule' | 'thermometer';
 
 /** A number that is exact by agreement or printed for the student: the length of the bridge wire, a table value. */
 export interface Given extends Quantity {

@@ -1,21 +1,45 @@
 import type { Ask } from '../experiments/ask.ts';
-import { drawnReadings } from '../experiments/drawings.ts';
+import { drawnOn } from '../experiments/drawings.ts';
 import type { Experiment } from '../experiments/experiment.ts';
 import type { Order } from '../order/schema.ts';
+import type { Instrument, Reading, Step } from '../quantities/step.ts';
+import type { Limit } from '../quantities/uncertainty.ts';
 import type { Conventions } from './sheet.ts';
 
-/** How an order wants its sheets worked and judged. The screw gauge is off by one division at most, the rule by one. */
-export function conventions(order: Order, ask: Ask, experiment: Experiment): Conventions {
+/** How an order wants a sheet of these steps worked and judged. */
+export function conventions(order: Order, ask: Ask, experiment: Experiment, steps: readonly Step[]): Conventions {
+  const readings = steps.filter((step) => step.kind === 'reading');
   return {
     ties: order.rounding,
     tables: order.tables,
-    drawn: drawnReadings(order.drawn, { ...order.latitude, n0: order.latitude.n }),
-    limits: {
-      R: { fraction: order.limits.R / 100 },
-      l: { absolute: order.limits.l },
-      n: { absolute: 1 },
-      L: { absolute: Number(ask.bench.rule.division) },
-    },
+    drawn: byReading(readings, latitudes(order)),
+    limits: byReading(readings, limits(order, ask)),
     halfWidths: experiment.halfWidths(ask),
   };
+}
+
+/** What belongs to an instrument belongs to every reading that is taken on it. */
+function byReading<T>(readings: readonly Reading[], byInstrument: Partial<Record<Instrument, T>>): Record<string, T> {
+  return Object.fromEntries(
+    readings.flatMap(({ id, on }) => {
+      const found = on && byInstrument[on];
+      return found === undefined ? [] : [[id, found]];
+    }),
+  );
+}
+
+/** The screw gauge is off by one division at most, the rule by one; schools take the zero correction, and what the main scale shows, as exact. */
+function limits({ limits: { l, R } }: Order, { bench }: Ask): Partial<Record<Instrument, Limit>> {
+  return {
+    box: { fraction: R / 100 },
+    scale: { absolute: l },
+    'circular scale': { absolute: 1 },
+    rule: { absolute: Number(bench.rule.division) },
+  };
+}
+
+/** How far a reading off a drawing may lie from the truth; a plug is in or out, and a main scale is read to a whole division. */
+function latitudes({ drawn, latitude }: Order): Partial<Record<Instrument, number>> {
+  const all: Record<Instrument, number> = { box: 0, 'main scale': 0, scale: latitude.l, 'circular scale': latitude.n, 'closed jaws': latitude.n, rule: latitude.L, thermometer: 0 };
+  return Object.fromEntries(drawn.flatMap((name) => drawnOn(name).map((instrument) => [instrument, all[instrument]])));
 }

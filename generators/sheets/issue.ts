@@ -101,7 +101,7 @@ function draw({ order, experiment, tables, secret }: Issuer, { roll, name, wire 
     origin: 'generated',
     form: observed.form,
     readings: observed.readings,
-    conventions: conventions(order, ask, experiment),
+    conventions: conventions(order, ask, experiment, programOf(experiment, observed).steps),
   };
   const issue = { roll, name, attempt, code: sheetCode(secret, roll, attempt), wire: writeWireAsk(dealt), sheet, truth: observed.truth };
   return { issue, marks: marks(workOut(sheet, programOf(experiment, sheet)), experiment.layout.apart) };

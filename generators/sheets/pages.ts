@@ -76,8 +76,7 @@ interface Common {
 export function worksheetPage(common: Common, program: Program, experiment: Experiment): WorksheetPage {
   const { issue, order, words } = common;
   const view = worksheetView(issue.sheet, program, experiment, words.spoken, order.readings === 'blank');
-  const { form, readings, conventions } = issue.sheet;
-  const drawn = order.readings === 'blank' ? [] : drawings(readings, form, conventions.drawn, `drawn-${common.place}`, words.figures);
+  const drawn = order.readings === 'blank' ? [] : drawings(program.steps, { ...issue.sheet, drawn: issue.sheet.conventions.drawn }, `drawn-${common.place}`, words.figures);
   return { ...page('worksheet', common, view), view, drawings: drawn.map((one) => labelled(one, experiment.layout)) };
 }
 

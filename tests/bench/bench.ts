@@ -24,7 +24,7 @@ const sheets: Sheet[] = [...sets(asks, SETS, 'bench')].map(({ ask, observed }) =
   origin: 'generated',
   form: observed.form,
   readings: observed.readings,
-  conventions: conventions(demo, ask, resistivity),
+  conventions: conventions(demo, ask, resistivity, resistivity.steps(observed.form)),
 }));
 const megabyte = new Uint8Array(1_000_000);
 const classOf30 = Array.from({ length: 30 }, (_, i) => ({ roll: String(i + 1), name: '' }));
