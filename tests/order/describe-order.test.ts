@@ -9,8 +9,12 @@ const rows = describeOrder(known);
 
 describe('the documentation of an order', () => {
   test('lists every entry that an order holds, in its order', () => {
-    const { limits: { l, R }, ...order } = read('class: a.csv\nseed: 7\n');
-    expect(rows.map(({ key }) => key).toSorted()).toEqual([...Object.keys(order), ...Object.keys({ l, R }).map((key) => `limits.${key}`)].toSorted());
+    const { limits, latitude, ...order } = read('class: a.csv\nseed: 7\n');
+    expect(rows.map(({ key }) => key).toSorted()).toEqual([
+      ...Object.keys(order),
+      ...Object.keys(limits).map((key) => `limits.${key}`),
+      ...Object.keys(latitude).map((key) => `latitude.${key}`),
+    ].toSorted());
   });
 
   test('says of the wires alone that they have to be given', () => {
