@@ -8,6 +8,8 @@ export type Commands = Readonly<Record<string, () => Promise<Command>>>;
 
 const ALL: Commands = {
   pack: async () => (await import('./pack.ts')).pack,
+  issue: async () => (await import('./issue.ts')).issue,
+  join: async () => (await import('./join.ts')).join,
   plan: async () => (await import('./plan.ts')).plan,
 };
 

@@ -1,8 +1,9 @@
 import { existsSync, renameSync, rmSync } from 'node:fs';
-import { cp, mkdir, mkdtemp, readFile, rm } from 'node:fs/promises';
+import { cp, mkdtemp, readFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { UserMistake } from '../mistake.ts';
+import { claim, release } from './claim.ts';
 
 /**
  * Fills a folder that appears whole or not at all: `fill` writes into DIR.partial, which then takes the place of DIR.
@@ -11,15 +12,15 @@ import { UserMistake } from '../mistake.ts';
 export async function wholeFolder(folder: string, fill: (partial: string) => Promise<void>): Promise<void> {
   const partial = `${folder}.partial`;
   try {
+    await claim(partial);
     await passing(partial, async () => {
-      await rm(partial, { recursive: true, force: true }); // left by a process that was killed
-      await mkdir(partial, { recursive: true });
       await fill(partial);
+      await release(partial);
       if (existsSync(folder)) await cp(folder, partial, { recursive: true, force: false });
       replace(folder, partial);
     });
   } catch (error) {
-    throw inWords(folder, error);
+    throw diskTrouble(folder, error);
   }
 }
 
@@ -65,17 +66,17 @@ export function mendFolder(folder: string): void {
 const reasons: Record<string, string> = {
   ENOSPC: 'the disk is full; make room and run the command again',
   EDQUOT: 'your share of the disk is used up; make room and run the command again',
-  EACCES: 'you may not write here; choose another folder with --out',
-  EPERM: 'you may not write here; choose another folder with --out',
-  EROFS: 'this disk cannot be written to; choose another folder with --out',
+  EACCES: 'you may not write here; choose another place with --out',
+  EPERM: 'you may not write here; choose another place with --out',
+  EROFS: 'this disk cannot be written to; choose another place with --out',
   ENOTDIR: 'a part of the path is a file, not a folder; choose another with --out',
-  EEXIST: 'there is a file of that name; choose another folder with --out',
+  EEXIST: 'a part of the path is a file, not a folder; choose another with --out',
   ENAMETOOLONG: 'the name is too long for this disk; choose another folder with --out',
   EBUSY: 'another program holds it; close that, and run the command again',
 };
 
-/** What is wrong with the folder in words; anything that went wrong elsewhere as it is. */
-function inWords(folder: string, error: unknown): unknown {
+/** What is wrong with a folder, or a file, in words; anything that went wrong elsewhere as it is. */
+export function diskTrouble(folder: string, error: unknown): unknown {
   const { code = '', path } = error as NodeJS.ErrnoException;
   const elsewhere = path !== undefined && !path.startsWith(folder) && !folder.startsWith(path);
   const what = elsewhere ? undefined : reasons[code];

@@ -2,7 +2,7 @@ import type { Experiment } from '../experiments/experiment.ts';
 import type { Order } from '../order/schema.ts';
 import { type WireAsk, writeWireAsk } from '../order/wire-ask.ts';
 import { program } from '../quantities/program.ts';
-import { streams } from '../random.ts';
+import { keyedHash, streams } from '../random.ts';
 import { type Marks, clashes, marks } from './apart.ts';
 import { sheetCode } from './code.ts';
 import { conventions } from './conventions.ts';
@@ -14,13 +14,18 @@ import { workOut } from './worked.ts';
 export interface Recipient {
   roll: string;
   name: string;
+  /** A wire for this student alone, in place of one that is dealt. */
   wire?: WireAsk;
+  /** 1 where it is left out; 2 for the student's first further set, and so on. */
+  sitting?: number;
 }
 
 /** A sheet as it was issued. */
 export interface Issue {
   roll: string;
   name: string;
+  /** 1 for the class's own sheets, more for a student's further sets. */
+  sitting: number;
   code: string;
   /** 0, or how often this roll's sheet was drawn again because it came too near to an earlier one. */
   attempt: number;
@@ -55,9 +60,12 @@ interface Drawn {
   marks: Marks;
 }
 
-/** Sheets for a class, in its order. Each depends on order, secret and roll alone, unless it came too near to an earlier one. */
-export function issueSheets(issuer: Issuer, recipients: readonly Recipient[]): Issue[] {
-  const issued: Drawn[] = [];
+/**
+ * Sheets for a class, in its order, that stand apart from each other and from those issued earlier. Each depends on
+ * order, secret, roll and sitting alone, unless it came too near to one before it.
+ */
+export function issueSheets(issuer: Issuer, recipients: readonly Recipient[], earlier: readonly Issue[] = []): Issue[] {
+  const issued = earlier.map((issue): Drawn => ({ issue, marks: marksOf(issuer, issue.sheet) }));
   return recipients.map((recipient) => {
     const { drawn, shared } = apart(issuer, recipient, issued);
     issued.push(drawn);
@@ -71,7 +79,7 @@ function apart(issuer: Issuer, recipient: Recipient, issued: readonly Drawn[]): 
   let tried = 0;
   for (let attempt = 0; attempt < MOST_FAILURES && tried < draws; attempt++) {
     const drawn = draw(issuer, recipient, attempt);
-    if (!drawn) continue;
+    if (!drawn || issued.some(({ issue }) => issue.code === drawn.issue.code)) continue;
     tried++;
     const shared: Issue['shared'] = [];
     for (const other of issued) for (const clash of clashes(drawn.marks, other.marks)) shared.push({ roll: other.issue.roll, ...clash });
@@ -88,7 +96,9 @@ function weigh(shared: Issue['shared'], ids: readonly string[]): number {
   return ids.reduce((sum, id) => sum * 1000 + Math.min(999, shared.filter((clash) => clash.id === id).length), 0);
 }
 
-function draw({ order, experiment, tables, secret }: Issuer, { roll, name, wire }: Recipient, attempt: number): Drawn | undefined {
+function draw(issuer: Issuer, { roll, name, wire, sitting = 1 }: Recipient, attempt: number): Drawn | undefined {
+  const { order, experiment, tables } = issuer;
+  const secret = secretOf(issuer.secret, sitting);
   const own = streams(secret).within('sheet', roll, attempt);
   const dealt = wire ?? own.of('wire dealt').pick(order.wires);
   const ask = askFor(order, dealt, tables);
@@ -103,8 +113,17 @@ function draw({ order, experiment, tables, secret }: Issuer, { roll, name, wire 
     readings: observed.readings,
     conventions: conventions(order, ask, experiment, programOf(experiment, observed).steps),
   };
-  const issue = { roll, name, attempt, code: sheetCode(secret, roll, attempt), wire: writeWireAsk(dealt), sheet, truth: observed.truth };
-  return { issue, marks: marks(workOut(sheet, programOf(experiment, sheet)), experiment.layout.apart) };
+  const issue = { roll, name, sitting, attempt, code: sheetCode(secret, roll, attempt), wire: writeWireAsk(dealt), sheet, truth: observed.truth };
+  return { issue, marks: marksOf(issuer, sheet) };
+}
+
+/** Further sittings have secrets of their own, so that they share no stream and no code with the first. */
+function secretOf(secret: string, sitting: number): string {
+  return sitting === 1 ? secret : keyedHash(secret, ['sitting', sitting]);
+}
+
+function marksOf({ experiment }: Issuer, sheet: Sheet): Marks {
+  return marks(workOut(sheet, programOf(experiment, sheet)), experiment.layout.apart);
 }
 
 const programs = new Map<string, ReturnType<typeof program>>();

@@ -56,7 +56,9 @@ describe('help', () => {
   test('lists the commands, each with its use, when no command or help is asked for', async () => {
     const { code, out, err } = await slidewire(['help']);
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    for (const use of ['slidewire pack ORDER.yaml --out DIR\n', 'slidewire plan ORDER.yaml\n']) expect(out).toContain(use);
+    for (const use of ['pack ORDER.yaml --out DIR', 'pack --again ROLL --out DIR', 'plan ORDER.yaml', 'issue ORDER.yaml --out LEDGER.json', 'join LEDGER … --out LEDGER.json']) {
+      expect(out).toContain(`slidewire ${use}\n`);
+    }
     for (const args of [[], ['--help'], ['-h']]) expect((await slidewire(args)).out).toBe(out);
   });
 
@@ -65,15 +67,15 @@ describe('help', () => {
     for (const args of [['pack', '--help'], ['pack', '-h'], ['pack', 'order.yaml', '--help']]) expect(await slidewire(args)).toEqual({ code: 0, out, err: '' });
   });
 
-  test.each(['pack', 'plan'])('of %s lists every entry of an order with its flag, meaning, value and default', async (name) => {
+  test.each(['pack', 'plan', 'issue'])('of %s lists every entry of an order with its flag, meaning, value and default', async (name) => {
     const { out } = await slidewire(['help', name]);
     const rows = out.split(/\n(?=  --)/).map((row) => row.replace(/\s+/g, ' ').trim());
     for (const { flag, meaning, takes, fallback } of describeOrder(knownNames(loadTables()))) {
       const row = rows.find((each) => each.startsWith(`${flag} `));
       expect(row, flag).toContain(`${flag} ${meaning} takes ${takes}${fallback === undefined ? '' : ` (default: ${fallback})`}`);
     }
-    expect(rows.some((row) => row.startsWith('--out '))).toBe(name === 'pack');
-    expect(rows.filter((row) => row.includes('may be repeated')).map((row) => row.split(' ')[0])).toEqual(['--wire']);
+    expect(rows.some((row) => row.startsWith('--out '))).toBe(name !== 'plan');
+    expect(rows.filter((row) => row.includes('may be repeated')).map((row) => row.split(' ')[0])).toEqual(name === 'pack' ? ['--again', '--wire'] : ['--wire']);
   });
 });
 

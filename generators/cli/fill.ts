@@ -1,0 +1,88 @@
+import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Order } from '../order/schema.ts';
+import { type Press, openPress } from '../press/print.ts';
+import type { Issue } from '../sheets/issue.ts';
+import { type Ledger, ledgerJsonSchema, ledgerText } from '../sheets/ledger.ts';
+import type { Tables } from '../sheets/tables.ts';
+import { loadWords } from './content.ts';
+import { printPack } from './pack-files.ts';
+import { type Progress, progress, silent } from './progress.ts';
+import { ledgerOf } from './record-file.ts';
+
+interface Fill {
+  /** The folder to be filled. */
+  partial: string;
+  order: Order;
+  tables: Tables;
+  ledger: Ledger;
+}
+
+/** Fills the folder of a pack with all that its ledger issues. */
+export async function fillPack(fill: Fill): Promise<void> {
+  await writeRecord(fill);
+  await withPress(async (press) => {
+    await print(fill, press, fill.partial, fill.ledger.issues.filter(({ sitting }) => sitting === 1), progress());
+    await printFurther(fill, press, fill.ledger.issues);
+  });
+}
+
+/** Fills the folder with a grown ledger and these further sets alone. */
+export async function fillFurther(fill: Fill, issues: readonly Issue[]): Promise<void> {
+  await writeRecord(fill);
+  await withPress((press) => printFurther(fill, press, issues));
+}
+
+async function writeRecord({ partial, ledger }: Fill): Promise<void> {
+  await mkdir(join(partial, 'teacher'), { recursive: true });
+  await writeFile(ledgerOf(partial), ledgerText(ledger));
+  await writeFile(join(partial, 'teacher', 'ledger.schema.json'), `${JSON.stringify(ledgerJsonSchema(), null, 1)}\n`);
+}
+
+async function withPress(work: (press: Press) => Promise<void>): Promise<void> {
+  const press = await openPress({ workers: 2 });
+  try {
+    await work(press);
+  } finally {
+    await press.close();
+  }
+}
+
+async function print({ order, tables }: Fill, press: Press, folder: string, issues: Issue[], told: Progress): Promise<void> {
+  for (const whose of ['students', 'teacher']) await mkdir(join(folder, whose, 'single'), { recursive: true });
+  await printPack({ partial: folder, press, order, tables, issues, words: loadWords(order.language, order.experiment), progress: told });
+}
+
+/** Where the documents of a pack of one student go, of those that are made. */
+const FURTHER = [
+  { from: ['students', 'single'], begins: 'worksheet', to: ['students', 'again', 'worksheet'] },
+  { from: ['teacher', 'single'], begins: 'key', to: ['teacher', 'again', 'key'] },
+  { from: ['teacher'], begins: 'solutions', to: ['teacher', 'again', 'solution'] },
+  { from: ['teacher'], begins: 'cards', to: ['teacher', 'again', 'cards'] },
+];
+
+/** Prints the sets of later sittings, each as a pack of its own whose documents are then put among the others. */
+async function printFurther(fill: Fill, press: Press, issues: readonly Issue[]): Promise<void> {
+  const own = join(fill.partial, 'further');
+  for (const issue of issues) {
+    if (issue.sitting === 1) continue;
+    await print(fill, press, own, [issue], silent);
+    for (const { from, begins, to } of FURTHER) {
+      const made = (await readdir(join(own, ...from))).find((name) => name.startsWith(begins));
+      if (made !== undefined) await put(join(own, ...from, made), `${join(fill.partial, ...to)}-${further(issue, fill.ledger)}.pdf`);
+    }
+    await rm(own, { recursive: true });
+  }
+}
+
+async function put(from: string, to: string): Promise<void> {
+  await mkdir(join(to, '..'), { recursive: true });
+  await rename(from, to);
+}
+
+/** Its number in the ledger makes a name its own; of the roll stands there what is safe in a path: '31-roll-7-sitting-2'. */
+function further({ roll, sitting }: Issue, { issues }: Ledger): string {
+  const number = issues.findIndex((each) => each.roll === roll && each.sitting === sitting) + 1;
+  const safe = roll.replace(/[^A-Za-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 20);
+  return `${number}${safe === '' ? '' : `-roll-${safe}`}-sitting-${sitting}`;
+}
