@@ -1,21 +1,19 @@
 import { join } from 'node:path';
-import type nunjucks from 'nunjucks';
 import { experimentNamed } from '../experiments/index.ts';
-import { bridgeCircuit } from '../figures/circuit.ts';
 import type { Order } from '../order/schema.ts';
 import { readWireAsk } from '../order/wire-ask.ts';
+import { type Job, abreast } from '../press/abreast.ts';
 import { documentHtml } from '../press/documents.ts';
 import { unprintable } from '../press/fonts.ts';
 import type { Press } from '../press/print.ts';
 import { templates } from '../press/templates.ts';
-import { type Issue, programOf } from '../sheets/issue.ts';
-import { keyPage, solutionPage, worksheetPage } from '../sheets/pages.ts';
-import { type Tables, askFor } from '../sheets/tables.ts';
-import { workOut } from '../sheets/worked.ts';
-import { type Words, knownNames } from './content.ts';
-import { gridPage } from '../sheets/grid.ts';
 import { cardsPage } from '../sheets/cards.ts';
+import { gridPage } from '../sheets/grid.ts';
+import { type Issue, programOf } from '../sheets/issue.ts';
+import { type Tables, askFor } from '../sheets/tables.ts';
+import { type Words, knownNames } from './content.ts';
 import type { Progress } from './progress.ts';
+import { type Kind, sheetPages } from './sheet-pages.ts';
 
 export interface PackWork {
   partial: string;
@@ -30,16 +28,27 @@ export interface PackWork {
 /** A part of all sheets together holds about so many pages: longer documents cost the browser more than their share. */
 const PART_PAGES = 100;
 
+/** Pages of a sheet where none has been counted. */
+const USUAL_PAGES = 4;
+
+/** Documents under way at once: two at the press, and one that is laid out meanwhile. */
+const UNDER_WAY = 3;
+
 /** Prints everything of a pack but its ledger. */
 export async function printPack(work: PackWork): Promise<void> {
   for (const lack of unprintableNames(work.issues)) process.stderr.write(`${lack}\n`);
   const printer = makePrinter(work);
-  await printer.kind('worksheet', 'students/worksheets', 'students/single/worksheet');
-  if (work.order.readings === 'blank') return printer.cards();
-  await printer.kind('key', 'teacher/keys', 'teacher/single/key');
-  // Where each student has to start on an odd page, the pages of every sheet must be counted first.
-  await printer.kind('solution', 'teacher/solutions', work.order['double-sided'] ? 'teacher/single/solution' : undefined);
-  await printer.grid();
+  const worksheets: Wanted = { kind: 'worksheet', together: 'students/worksheets', single: 'students/single/worksheet' };
+  if (work.order.readings === 'blank') return printer.print([worksheets], [printer.cards]);
+  await printer.print(
+    [
+      worksheets,
+      { kind: 'key', together: 'teacher/keys', single: 'teacher/single/key' },
+      // Where each student has to start on an odd page, the pages of every sheet must be counted first.
+      { kind: 'solution', together: 'teacher/solutions', ...(work.order['double-sided'] && { single: 'teacher/single/solution' }) },
+    ],
+    [printer.grid],
+  );
 }
 
 /** Which characters of whose name no bundled font has. */
@@ -50,55 +59,55 @@ export function unprintableNames(issues: readonly Pick<Issue, 'roll' | 'name'>[]
   });
 }
 
-type Kind = 'worksheet' | 'key' | 'solution';
+/** A kind of sheet, and where it goes: all together, and each by itself. */
+interface Wanted {
+  kind: Kind;
+  together: string;
+  single?: string;
+}
 
-/** Lays out and prints the sheets of a pack. */
+/** Lays out and prints the sheets of a pack. A document is made when its turn comes, so that a large class needs no more memory than a small one. */
 export function makePrinter({ partial, press, order, tables, issues, words, progress }: PackWork) {
-  const environment: nunjucks.Environment = templates();
+  const environment = templates();
   const experiment = experimentNamed(order.experiment);
-  const known = knownNames(tables);
+  const pageOf = sheetPages(order, tables, words);
   const settings = { order, words: words.sheet, experiment: words.experiment };
   const { title } = words.experiment;
-  const pageWords = { spoken: words.spoken, known: words.experiment.known, figures: words.figures };
-
-  const pageOf = (kind: Kind, issue: Issue, place: number): object => {
-    const program = programOf(experiment, issue.sheet);
-    const ask = askFor(order, readWireAsk(issue.wire, known), tables);
-    const circuit = bridgeCircuit({ id: `circuit-${place}`, known: ask.known, symbol: order.symbols === 'IEC' ? 'rectangle' : 'zigzag', named: true }, words.figures);
-    const common = { issue, order, ask, words: pageWords, circuit, place };
-    if (kind === 'worksheet') return worksheetPage(common, program, experiment);
-    const worked = workOut(issue.sheet, program);
-    return kind === 'key' ? keyPage(common, worked, experiment) : solutionPage(common, worked, experiment);
-  };
 
   const print = (pages: object[], file: string, heading: string, orientation: 'portrait' | 'landscape' = 'portrait') =>
     press.print(documentHtml(environment, { ...settings, title: heading, orientation }, pages), join(partial, `${file}.pdf`));
 
-  async function singles(kind: Kind, file: string): Promise<number[]> {
-    progress.start(`${kind}s, one for each student:`, issues.length);
-    return Promise.all(
-      issues.map(async (issue, place) => {
-        const { pages } = await print([pageOf(kind, issue, 0)], `${file}-${fileName(issue.roll, place, issues.length)}`, `${title} · ${issue.roll}`);
-        progress.step();
-        return pages;
-      }),
-    );
+  const single = async (kind: Kind, file: string, place: number): Promise<number> => {
+    const issue = issues[place]!;
+    const { pages } = await print([pageOf(kind, issue, 0)], `${file}-${fileName(issue.roll, place, issues.length)}`, `${title} · ${issue.roll}`);
+    return pages;
+  };
+
+  /** Each student's sheet; notes its pages in `counted`. */
+  function* singles({ kind, single: file }: Wanted, counted: number[]): Generator<Job> {
+    if (file === undefined) return;
+    for (const place of issues.keys()) yield async () => void (counted[place] = await single(kind, file, place));
   }
 
-  async function parts(kind: Kind, file: string, pages: number[] | undefined): Promise<void> {
-    const perSheet = Math.max(1, ...(pages ?? [4]));
-    const size = Math.max(1, Math.floor(PART_PAGES / perSheet));
-    const count = Math.ceil(issues.length / size);
-    progress.start(`${kind}s together:`, count);
-    for (let part = 0; part < count; part++) {
-      const from = part * size;
-      const sheets = issues.slice(from, from + size).flatMap((issue, i) => {
-        const odd = (pages?.[from + i] ?? 0) % 2 === 1;
-        return [pageOf(kind, issue, i), ...(order['double-sided'] && odd ? [{ template: 'blank', foot: '' }] : [])];
-      });
-      await print(sheets, `${file}-${part + 1}`, title);
-      progress.step();
+  /** All students' sheets, in parts; a blank page after a sheet that ends on an odd one, where that is asked for. */
+  function* parts({ kind, together }: Wanted, counted: readonly number[]): Generator<Job> {
+    const most = counted.reduce((most, pages) => Math.max(most, pages), counted.length === 0 ? USUAL_PAGES : 1);
+    const size = Math.max(1, Math.floor(PART_PAGES / most));
+    for (let from = 0; from < issues.length; from += size) {
+      yield async () => {
+        const sheets = issues.slice(from, from + size).flatMap((issue, i) => {
+          const odd = (counted[from + i] ?? 0) % 2 === 1;
+          return [pageOf(kind, issue, i), ...(order['double-sided'] && odd ? [{ template: 'blank', foot: '' }] : [])];
+        });
+        await print(sheets, `${together}-${from / size + 1}`, title);
+      };
     }
+  }
+
+  async function work(what: string, jobs: Iterable<Job>, total: number): Promise<void> {
+    if (total === 0) return;
+    progress.start(what, total);
+    await abreast(UNDER_WAY, told(jobs, progress));
   }
 
   return {
@@ -106,24 +115,33 @@ export function makePrinter({ partial, press, order, tables, issues, words, prog
     async sample(kind: Kind): Promise<number> {
       return (await print([pageOf(kind, issues[0]!, 0)], `sample-${kind}`, title)).pages;
     },
-    async kind(kind: Kind, together: string, single: string | undefined): Promise<void> {
-      await parts(kind, together, single === undefined ? undefined : await singles(kind, single));
+    /** Prints kinds of sheets, each student's first, and further documents. */
+    async print(wanted: readonly Wanted[], further: readonly Job[] = []): Promise<void> {
+      const kinds = wanted.map((one) => ({ one, counted: [] as number[] }));
+      const alone = kinds.filter(({ one }) => one.single !== undefined).length * issues.length;
+      await work('sheets, one for each student:', chained(kinds.map(({ one, counted }) => singles(one, counted))), alone);
+      const together = [...kinds.flatMap(({ one, counted }) => [...parts(one, counted)]), ...further];
+      await work('sheets together:', together, together.length);
     },
     /** For readings that are really taken there is no key, but a card for each wire. */
     async cards(): Promise<void> {
+      const known = knownNames(tables);
       const wires = [...new Set(issues.map(({ wire }) => wire))].map((wire) => askFor(order, readWireAsk(wire, known), tables));
-      const page = cardsPage(wires, experiment, programOf(experiment, issues[0]!.sheet), words.spoken);
-      progress.start('cards:', 1);
-      await print([page], 'teacher/cards', title);
-      progress.step();
+      await print([cardsPage(wires, experiment, programOf(experiment, issues[0]!.sheet), words.spoken)], 'teacher/cards', title);
     },
     async grid(): Promise<void> {
-      progress.start('marking grid:', 1);
-      const page = gridPage(issues, experiment, words.spoken);
-      await print([page], 'teacher/marking-grid', title, 'landscape');
-      progress.step();
+      await print([gridPage(issues, experiment, words.spoken)], 'teacher/marking-grid', title, 'landscape');
     },
   };
+}
+
+function* chained<T>(lists: readonly Iterable<T>[]): Generator<T> {
+  for (const list of lists) yield* list;
+}
+
+/** The same jobs, each of which tells when it is done. */
+function* told(jobs: Iterable<Job>, progress: Progress): Generator<Job> {
+  for (const job of jobs) yield () => job().then(progress.step);
 }
 
 /** A file is named by its place in the list and what of the roll is safe in a path: '007-12A'. */

@@ -40,7 +40,7 @@ export async function documentsOf(order: Order, issues: Issue[], only?: 'workshe
     },
   } as Partial<Press> as Press;
   const work: PackWork = { partial: 'pack', press, order, tables, issues, words: loadWords(order.language, order.experiment), progress: silent };
-  if (only) await makePrinter(work).kind(only, 'students/worksheets', 'students/single/worksheet');
+  if (only) await makePrinter(work).print([{ kind: only, together: 'students/worksheets', single: 'students/single/worksheet' }]);
   else await printPack(work);
   return documents;
 }

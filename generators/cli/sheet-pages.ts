@@ -1,0 +1,31 @@
+import { experimentNamed } from '../experiments/index.ts';
+import { bridgeCircuit } from '../figures/circuit.ts';
+import type { Order } from '../order/schema.ts';
+import { readWireAsk } from '../order/wire-ask.ts';
+import { type Issue, programOf } from '../sheets/issue.ts';
+import { keyPage, solutionPage, worksheetPage } from '../sheets/pages.ts';
+import { type Tables, askFor } from '../sheets/tables.ts';
+import { workOut } from '../sheets/worked.ts';
+import { type Words, knownNames } from './content.ts';
+
+/** What is made of one sheet. */
+export type Kind = 'worksheet' | 'key' | 'solution';
+
+/** Makes what the templates receive for one sheet; `place` is the sheet's in its document. */
+export type MakePage = (kind: Kind, issue: Issue, place: number) => object;
+
+/** Makes the pages of one order's sheets. */
+export function sheetPages(order: Order, tables: Tables, words: Words): MakePage {
+  const experiment = experimentNamed(order.experiment);
+  const known = knownNames(tables);
+  const pageWords = { spoken: words.spoken, known: words.experiment.known, figures: words.figures };
+  return (kind, issue, place) => {
+    const program = programOf(experiment, issue.sheet);
+    const ask = askFor(order, readWireAsk(issue.wire, known), tables);
+    const circuit = bridgeCircuit({ id: `circuit-${place}`, known: ask.known, symbol: order.symbols === 'IEC' ? 'rectangle' : 'zigzag', named: true }, words.figures);
+    const common = { issue, order, ask, words: pageWords, circuit, place };
+    if (kind === 'worksheet') return worksheetPage(common, program, experiment);
+    const worked = workOut(issue.sheet, program);
+    return kind === 'key' ? keyPage(common, worked, experiment) : solutionPage(common, worked, experiment);
+  };
+}
