@@ -30,16 +30,37 @@ function render(tex: string): string {
   const html = katex.renderToString(tex, { output: 'mathml', throwOnError: true, strict: 'error' });
   const math = /<math[\s\S]*<\/math>/.exec(html)![0].replace(/<annotation[\s\S]*?<\/annotation>/, '');
   // A minus after an equals sign belongs to what follows; the browser would set it off as a difference.
-  return math.replaceAll('<mo>=</mo><mo>−</mo>', '<mo>=</mo><mo form="prefix">−</mo>');
+  return lean(math).replaceAll('<mo>=</mo><mo>−</mo>', '<mo>=</mo><mo form="prefix">−</mo>');
 }
 
-/** A formula for print, which may be broken before its second equals sign: the span gives the tagged PDF a Figure whose text alternative is the formula read aloud. */
+/**
+ * The same formula in fewer elements: the browser's time for layout, and for the tags of the PDF, goes by their number.
+ * Rows of one piece are that piece; upright letters and spaces beside each other are one text.
+ */
+function lean(math: string): string {
+  const bare = math
+    .replace(/<semantics><mrow>([^]*)<\/mrow><\/semantics>/, '$1')
+    .replace(/<mi mathvariant="normal">([^<]*)<\/mi>/g, '<mtext>$1</mtext>');
+  return untilSettled(bare, (text) => text.replace(/<\/mtext><mtext>/g, '').replace(/<mrow>(<(m[a-z]+)[^>]*>[^<]*<\/\2>)<\/mrow>/g, '$1'));
+}
+
+function untilSettled(text: string, change: (text: string) => string): string {
+  const changed = change(text);
+  return changed === text ? text : untilSettled(changed, change);
+}
+
+/** A number, a unit, or a number with its unit. */
+const PLAIN = /^<math[^>]*>(?:<mn>([^<]*)<\/mn>)?(?:<mtext>([^<]*)<\/mtext>)?<\/math>$/;
+
+/** A formula for print, which may be broken before its second equals sign: the span gives the tagged PDF a Figure whose text alternative is the formula read aloud. A plain number with its unit is text in the maths typeface, at a third of the cost. */
 export function printedFormula(line: Line, escape: (text: string) => string, style: 'inline' | 'display' = 'inline'): string {
   // A pure number has no unit to show, or to be read aloud.
   if (line.tex === '') return '';
   const [left, right, ...further] = line.tex.split(' = ');
   const pieces = [right === undefined ? left! : `${left} = ${right}`, ...further.map((side) => `= ${side}`)];
   const sides = pieces.map(mathml).join('<wbr>');
+  const plain = PLAIN.exec(sides);
+  if (plain) return `<span class="plain">${plain[1] ?? ''}${plain[2] ?? ''}</span>`;
   const math = style === 'display' ? sides.replaceAll('<math', '<math displaystyle="true"') : sides;
   return `<span class="math" role="img" aria-label="${escape(line.spoken)}">${math}</span>`;
 }
