@@ -38,14 +38,18 @@ const UNDER_WAY = 3;
 export async function printPack(work: PackWork): Promise<void> {
   for (const lack of unprintableNames(work.issues)) process.stderr.write(`${lack}\n`);
   const printer = makePrinter(work);
-  const worksheets: Wanted = { kind: 'worksheet', together: 'students/worksheets', single: 'students/single/worksheet' };
+  // Where each student has to start on an odd page, the pages of every sheet must be counted first.
+  const counted = work.order['double-sided'];
+  // A single student's documents are what a set for a further sitting is handed out as.
+  const alone = work.order.singles || counted || work.issues.length === 1;
+  const wanted = (kind: Kind, together: string, single: string, alone: boolean): Wanted => ({ kind, together, ...(alone && { single }) });
+  const worksheets = wanted('worksheet', 'students/worksheets', 'students/single/worksheet', alone);
   if (work.order.readings === 'blank') return printer.print([worksheets], [printer.cards]);
   await printer.print(
     [
       worksheets,
-      { kind: 'key', together: 'teacher/keys', single: 'teacher/single/key' },
-      // Where each student has to start on an odd page, the pages of every sheet must be counted first.
-      { kind: 'solution', together: 'teacher/solutions', ...(work.order['double-sided'] && { single: 'teacher/single/solution' }) },
+      wanted('key', 'teacher/keys', 'teacher/single/key', alone),
+      wanted('solution', 'teacher/solutions', 'teacher/single/solution', counted),
     ],
     [printer.grid],
   );

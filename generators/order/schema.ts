@@ -116,6 +116,10 @@ export function orderSchema(known: Known) {
       ...YES_OR_NO,
       meaning: 'whether each student starts on an odd page',
     }),
+    singles: yesOrNo().prefault('yes').register(entries, {
+      ...YES_OR_NO,
+      meaning: 'whether each worksheet and key is also printed by itself, which takes longer; always where the print is double-sided',
+    }),
     language: choice(known.languages).prefault(known.languages[0] ?? '').register(entries, {
       ...oneOf(known.languages),
       meaning: 'language of the sheets',

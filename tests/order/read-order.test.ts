@@ -21,7 +21,7 @@ describe('an order', () => {
       gap: 'left', rows: 4, window: [40, 60], hands: 'usual', sections: [...SECTIONS], readings: 'printed',
       drawn: [], latitude: { l: 0.1, n: 1, L: 0.1 },
       paper: 'A4', size: 'normal', symbols: 'IEC', rounding: 'even', tables: false, limits: { l: 0.1, R: 0 },
-      resistivity: 'openstax-college', 'double-sided': false, language: 'en',
+      resistivity: 'openstax-college', 'double-sided': false, singles: true, language: 'en',
     });
   });
 
@@ -94,11 +94,11 @@ const FLAGS = {
   title: 'Class 12', experiment: 'combination', class: 'a.csv', wire: ['constantan, SWG 28, 60 cm', 'AWG 30 nichrome 0.5 m'], box: '1 2 2 5',
   gap: 'right', rows: '5', window: '30-70', hands: 'hurried', sections: 'aim,result', readings: 'blank',
   drawn: 'scale rule', 'latitude-null': '0.2', 'latitude-gauge': '2', 'latitude-length': '0', paper: 'Letter', size: '24pt',
-  symbols: 'zigzag', rounding: 'up', tables: 'yes', 'limit-l': '0.05', 'limit-r': '0.5', resistivity: 'ncert', 'double-sided': 'yes', language: 'en', seed: '007',
+  symbols: 'zigzag', rounding: 'up', tables: 'yes', 'limit-l': '0.05', 'limit-r': '0.5', resistivity: 'ncert', 'double-sided': 'yes', singles: 'no', language: 'en', seed: '007',
 };
 const FILE = `title: Class 12\nexperiment: combination\nclass: a.csv\nwires:\n- constantan, SWG 28, 60 cm\n- AWG 30 nichrome 0.5 m\nbox: 1 2 2 5
 gap: right\nrows: 5\nwindow: 30-70\nhands: hurried\nsections: aim,result\nreadings: blank\ndrawn: scale rule\nlatitude:\n  l: 0.2\n  n: 2\n  L: 0\npaper: Letter\nsize: 24pt\nsymbols: zigzag\nrounding: up
-tables: yes\nlimits:\n  l: 0.05\n  R: 0.5\nresistivity: ncert\ndouble-sided: yes\nlanguage: en\nseed: 007\n`;
+tables: yes\nlimits:\n  l: 0.05\n  R: 0.5\nresistivity: ncert\ndouble-sided: yes\nsingles: no\nlanguage: en\nseed: 007\n`;
 
 describe('flags', () => {
   test('exist for every entry', () => {
