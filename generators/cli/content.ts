@@ -37,9 +37,17 @@ export function loadWords(language: string, experiment: string): Words {
   return {
     spoken: yaml(`${language}/spoken`) as Words['spoken'],
     sheet: yaml(`${language}/sheet`) as Words['sheet'],
-    experiment: yaml(`${language}/experiments/${experiment}`) as Words['experiment'],
+    experiment: merged(yaml(`${language}/bridge`), yaml(`${language}/experiments/${experiment}`)) as Words['experiment'],
     figures: loadFigureWords(language),
   };
+}
+
+/** Shared words and an experiment's own: lists one after the other, named words together, and of single words the experiment's. */
+function merged(shared: unknown, own: unknown): unknown {
+  const isNamed = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
+  if (Array.isArray(shared) && Array.isArray(own)) return [...(shared as unknown[]), ...(own as unknown[])];
+  if (!isNamed(shared) || !isNamed(own)) return own ?? shared;
+  return { ...shared, ...Object.fromEntries(Object.entries(own).map(([name, value]) => [name, merged(shared[name], value)])) };
 }
 
 /** The words on and about the drawings. */

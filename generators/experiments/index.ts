@@ -1,8 +1,9 @@
 import type { Experiment } from './experiment.ts';
+import { interchange } from './interchange.ts';
 import { resistivity } from './resistivity.ts';
 
 /** Every experiment by its id. */
-export const experiments: Readonly<Record<string, Experiment>> = { resistivity };
+export const experiments: Readonly<Record<string, Experiment>> = { resistivity, interchange };
 
 /** The experiment of that id; a name that is not there is a mistake of the program, since orders are checked before. */
 export function experimentNamed(id: string): Experiment {

@@ -51,7 +51,8 @@ export function worstView(worked: Worked, id: string, words: SpokenWords): Worst
 export function standardView(worked: Worked, id: string, words: SpokenWords): StandardView {
   const { unit } = worked.program.step(id);
   const budget = worked.budget(id);
-  const largestFirst = budget.contributions.toSorted((a, b) => Math.abs(b.part) - Math.abs(a.part));
+  // What cancels out of a result is no part of it.
+  const largestFirst = budget.contributions.filter(({ part }) => Math.abs(part) > 1e-9 * budget.u).toSorted((a, b) => Math.abs(b.part) - Math.abs(a.part));
   return {
     id,
     symbol: symbolLine(worked.program, id, words),
