@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { UserMistake } from '../mistake.ts';
 import { orderDigest } from '../sheets/ledger.ts';
@@ -17,7 +16,6 @@ export const issue: Command = {
     const asked = readClassOrder(args, [OUT]);
     const file = resolve(needed(asked.flags['out'], 'say where the ledger goes: --out LEDGER.json'));
     const kept = await ledgerIn(file);
-    if (kept === undefined && existsSync(file)) throw new UserMistake([{ file, what: 'this is a folder, not a file; choose another with --out' }]);
     if (kept && kept.orderDigest !== orderDigest(asked.order, asked.students)) {
       throw new UserMistake([{ file, what: 'the file is there and holds the ledger of another order or class; choose another with --out' }]);
     }

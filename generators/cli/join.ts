@@ -1,13 +1,11 @@
-import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { type Mistake, UserMistake } from '../mistake.ts';
-import { textIfThere } from '../press/whole-folder.ts';
 import { type Ledger, doubles, ledgerText, makeLedger } from '../sheets/ledger.ts';
 import { bounds, joined } from '../sheets/part.ts';
 import { needed } from './class-order.ts';
 import { type Flag, readCommandLine } from './command-line.ts';
 import type { Command } from './command.ts';
-import { ledgerIn, writeLedger } from './record-file.ts';
+import { ledgerIn, textIn, writeLedger } from './record-file.ts';
 
 const OUT: Flag = { name: 'out', many: false, takes: 'the path of a file that is not there yet', meaning: 'the file for the ledger of the whole class' };
 
@@ -20,8 +18,8 @@ export const join: Command = {
     const file = resolve(needed(flags['out'], 'say where the ledger goes: --out LEDGER.json'));
     if (positionals.length === 0) throw new UserMistake('no ledgers; name those of all parts, such as part-*/teacher/ledger.json');
     const ledger = joinParts(await Promise.all(positionals.map(readPart)));
-    const there = existsSync(file) ? await textIfThere(file) : undefined;
-    if (existsSync(file) && there !== ledgerText(ledger)) throw new UserMistake([{ file, what: 'is there and is another; choose another name with --out' }]);
+    const there = await textIn(file);
+    if (there !== undefined && there !== ledgerText(ledger)) throw new UserMistake([{ file, what: 'is there and is another; choose another name with --out' }]);
     if (there === undefined) await writeLedger(file, ledger);
     process.stdout.write(`${ledger.issues.length} sheets of ${positionals.length} parts: ${file}\n`);
   },
