@@ -1,5 +1,6 @@
 import { type Alternative, type OfferedGauge, alternatives } from '../experiments/alternatives.ts';
 import type { Ask } from '../experiments/ask.ts';
+import type { Experiment } from '../experiments/experiment.ts';
 import type { BridgePlan, Setting } from '../experiments/bridge-plan.ts';
 import { round } from '../quantities/written.ts';
 import type { Tables } from '../sheets/tables.ts';
@@ -10,11 +11,13 @@ export function offeredGauges({ gauges }: Tables): OfferedGauge[] {
 }
 
 /** Why a wire cannot be used, and what would do, each with the settings and null points that it would give. */
-export function refusal(ask: Ask, { X, usable }: BridgePlan, gauges: readonly OfferedGauge[]): string {
+export function refusal(ask: Ask, { id, plan }: Experiment, gauges: readonly OfferedGauge[]): string {
+  const { X, usable } = plan(ask);
   const [low, high] = ask.window;
   const found = usable.length === 0 ? 'no setting of the box balances' : `only ${settingsInWords(usable)} balance${usable.length === 1 ? 's' : ''}`;
   const why = `its resistance is about ${three(X)} Ω, and ${found} between ${low} and ${high} cm, where ${ask.rows} rows are wanted`;
-  const offers = alternatives(ask, gauges).map((alternative) => `\n    ${offerInWords(alternative, ask.rows)}`);
+  const offered = alternatives(ask, gauges, plan).filter(({ change }) => change !== 'interchange' || id !== 'interchange');
+  const offers = offered.map((alternative) => `\n    ${offerInWords(alternative, ask.rows)}`);
   return offers.length === 0 ? `${why}; no single change to wire, box or window helps, so take another wire` : `${why}. What would do:${offers.join('')}`;
 }
 
@@ -24,13 +27,15 @@ function offerInWords(alternative: Alternative, rows: number): string {
       return `a length of ${alternative.centimetres} cm: ${table(alternative.plan, rows)}`;
     case 'diameter':
       return `a wire of ${alternative.gauge}: ${table(alternative.plan, rows)}`;
+    case 'length and diameter':
+      return `${alternative.centimetres} cm of ${alternative.gauge}: ${table(alternative.plan, rows)}`;
     case 'box':
       return `a box with the plugs ${alternative.plugs.join(' ')} Ω: ${table(alternative.plan, rows)}`;
     case 'window':
       return `a window of ${alternative.window.join('–')} cm: ${table(alternative.plan, rows)}`;
     case 'interchange':
-      return `the same R in either gap: ${alternative.settings
-        .slice(0, Math.ceil(rows / 2))
+      return `the same R in either gap (experiment: interchange, with half as many rows): ${alternative.settings
+        .slice(0, Math.max(3, Math.ceil(rows / 2)))
         .map(({ R, direct, interchanged }) => `${R} Ω at ${one(direct)} and ${one(interchanged)} cm`)
         .join(', ')}`;
   }

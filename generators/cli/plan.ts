@@ -1,13 +1,15 @@
-import type { Experiment } from '../experiments/experiment.ts';
+import type { Experiment, Observed } from '../experiments/experiment.ts';
 import { experimentNamed } from '../experiments/index.ts';
 import { UserMistake } from '../mistake.ts';
 import type { Order } from '../order/schema.ts';
 import { writeWireAsk } from '../order/wire-ask.ts';
+import { mean } from '../quantities/summary.ts';
+import { streams } from '../random.ts';
 import { openPress } from '../press/print.ts';
 import { temporaryFolder } from '../press/whole-folder.ts';
 import { conventions } from '../sheets/conventions.ts';
 import { type Issue, issueSheets, programOf } from '../sheets/issue.ts';
-import { workOut } from '../sheets/worked.ts';
+import { type Worked, workOut } from '../sheets/worked.ts';
 import { type Asked, readAsked } from './asked.ts';
 import type { Command } from './command.ts';
 import { loadWords } from './content.ts';
@@ -47,31 +49,47 @@ function planInWords({ order }: Asked, { ask, plan }: PlannedWire, experiment: E
 /** Results as a terminal can show them. */
 const SYMBOLS: Record<string, string> = { meanX: 'X', rho: 'ρ' };
 
-/** Worst case and limits shared by all rows, on ideal readings; the scatter of real rows comes on top of the standard uncertainty. */
+/** The worst case on ideal readings, and the 95 % interval that a set of readings states on the average. */
 function uncertaintyInWords(order: Order, ask: PlannedWire['ask'], experiment: Experiment): string {
   const { form, readings } = experiment.ideal(ask);
-  const program = programOf(experiment, { form });
-  const sheet = { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: conventions(order, ask, experiment, program.steps) } as const;
-  const worked = workOut(sheet, program);
-  const percent = (id: string, error: number) => `${three((100 * error) / worked.cells(id)[0]!.exact)} %`;
-  const parts = experiment.layout.uncertain.map((id) => `${SYMBOLS[id] ?? id} ${percent(id, worked.worst(id))}`);
-  return `maximum permissible error: ${parts.join(', ')}`;
+  const ideal = worked(order, ask, experiment, { form, readings });
+  const trials = Array.from({ length: TRIALS }, (_, i) => experiment.observe(ask, streams('plan').within('trial', i)));
+  const sets = trials.flatMap((observed) => (observed ? [worked(order, ask, experiment, observed)] : []));
+  const percent = (one: Worked, id: string, error: number) => (100 * error) / Math.abs(one.cells(id)[0]!.exact);
+  const list = (size: (id: string) => number) => experiment.layout.uncertain.map((id) => `${SYMBOLS[id] ?? id} ± ${three(size(id))} %`).join(', ');
+  return [
+    `maximum permissible error of the readings: ${list((id) => percent(ideal, id, ideal.worst(id)))}`,
+    `95 % interval, scatter and apparatus included: ${list((id) => mean(sets.map((one) => percent(one, id, one.budget(id).expanded))))}`,
+  ].join('\n    ');
 }
 
-/** What a class of this size would get under a secret that no pack uses. */
+/** Sets of readings that are tried for the plan. */
+const TRIALS = 25;
+
+function worked(order: Order, ask: PlannedWire['ask'], experiment: Experiment, { form, readings }: Pick<Observed, 'form' | 'readings'>): Worked {
+  const program = programOf(experiment, { form });
+  return workOut(
+    { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: conventions(order, ask, experiment, program.steps) },
+    program,
+  );
+}
+
+/** What a class of this size would get: with a chosen seed these very sheets, else such sheets under a secret that no pack uses. */
 function dryRun({ order, students, tables }: Asked, experiment: Experiment): Issue[] {
   const recipients = students.length > 0 ? students : Array.from({ length: 30 }, (_, i) => ({ roll: String(i + 1), name: '' }));
-  return issueSheets({ order, experiment, tables, secret: 'plan' }, recipients);
+  return issueSheets({ order, experiment, tables, secret: order.seed ?? 'plan' }, recipients);
 }
 
 function apartInWords(issues: readonly Issue[], students: number): string {
   const apart = issues.filter(({ shared }) => shared.length === 0).length;
   const whom = students > 0 ? `${students} students of the class list` : `${issues.length} students`;
-  const first = issues.findIndex(({ shared }) => shared.length > 0);
+  // The sheets before the first that had to share an answer stand apart from each other.
+  const rolls = issues.map(({ roll }) => roll);
+  const first = issues.findIndex(({ shared }, place) => shared.some(({ roll }) => rolls.indexOf(roll) < place));
   const materials = new Set(issues.map(({ wire }) => wire.split(',')[0]));
   const alloys = `Sets of one material share its resistivity: ${[...materials].join(', ')}.`;
   if (first === -1) return `All ${whom} get sets of their own: no right X, row or diameter of one would be accepted on another's sheet. ${alloys}`;
-  return `Of the ${whom}, ${apart} get sets of their own; the first right answer that another sheet would accept comes with number ${first + 1}. More wires, or wires of more gauges, keep more apart. ${alloys}`;
+  return `These wires and this box keep about ${first} students apart: with number ${first + 1} comes the first right answer that an earlier sheet would accept too. Of the ${whom}, ${apart} share no right answer with anyone. More wires, or wires of more gauges, keep more apart. ${alloys}`;
 }
 
 /** Pages are counted on a sample that is really printed; where there is no browser, it says why. */

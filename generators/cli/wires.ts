@@ -29,8 +29,9 @@ export function planWires(asked: Asked): { usable: PlannedWire[]; refused: Mista
 function planWire(asked: Asked, wire: WireAsk): PlannedWire | { why: string } {
   try {
     const ask = askFor(asked.order, wire, asked.tables);
-    const plan = experimentNamed(asked.order.experiment).plan(ask);
-    return plan.usable.length >= ask.rows ? { wire, ask, plan } : { why: refusal(ask, plan, offeredGauges(asked.tables)) };
+    const experiment = experimentNamed(asked.order.experiment);
+    const plan = experiment.plan(ask);
+    return plan.usable.length >= ask.rows ? { wire, ask, plan } : { why: refusal(ask, experiment, offeredGauges(asked.tables)) };
   } catch (error) {
     if (error instanceof UserMistake) return { why: error.message };
     throw error;

@@ -7,6 +7,7 @@ import { type BridgePlan, idealNull, planBridge } from './bridge-plan.ts';
 export type Alternative =
   | { change: 'length'; centimetres: number; plan: BridgePlan }
   | { change: 'diameter'; gauge: string; plan: BridgePlan }
+  | { change: 'length and diameter'; centimetres: number; gauge: string; plan: BridgePlan }
   | { change: 'box'; plugs: readonly Written[]; plan: BridgePlan }
   | { change: 'window'; window: readonly [number, number]; plan: BridgePlan }
   | { change: 'interchange'; settings: { R: Written; direct: number; interchanged: number }[] };
@@ -20,6 +21,8 @@ export interface OfferedGauge {
 /** Longer than a metre and a half is awkward on a bench; common practice, no source. */
 const LONGEST = 150;
 const SHORTEST = 20;
+const LONG = 100;
+const FEWEST_ROWS = 3;
 const BOXES: readonly (readonly Written[])[] = [
   ['0.1', '0.2', '0.2', '0.5', '1', '2', '2', '5', '10', '20'],
   ['0.01', '0.02', '0.02', '0.05', '0.1', '0.2', '0.2', '0.5', '1', '2', '2', '5'],
@@ -31,9 +34,9 @@ const WINDOWS: readonly (readonly [number, number])[] = [
 ];
 
 /** Changes, one at a time, after which the box can balance the wire in enough rows. */
-export function alternatives(ask: Ask, gauges: readonly OfferedGauge[]): Alternative[] {
+export function alternatives(ask: Ask, gauges: readonly OfferedGauge[], planned: (ask: Ask) => BridgePlan = planBridge): Alternative[] {
   const enough = (changed: Partial<Ask>) => {
-    const plan = planBridge({ ...ask, ...changed });
+    const plan = planned({ ...ask, ...changed });
     return plan.usable.length >= ask.rows ? plan : undefined;
   };
   const first = <T, A>(list: readonly T[], tried: (one: T) => A | undefined): A[] => {
@@ -49,6 +52,7 @@ export function alternatives(ask: Ask, gauges: readonly OfferedGauge[]): Alterna
     ...first(nearestFirst(gauges, ask.wire.diameter), ({ gauge, diameter }) =>
       offer(withWire({ diameter }), (plan) => ({ change: 'diameter' as const, gauge, plan })),
     ),
+    ...thinnerAndLonger(ask, gauges, withWire),
     ...first(BOXES, (plugs) => offer(enough({ bench: withPlugs(ask.bench, plugs) }), (plan) => ({ change: 'box' as const, plugs, plan }))),
     ...first(WINDOWS, (window) => offer(enough({ window }), (plan) => ({ change: 'window' as const, window, plan }))),
     ...interchanged(ask),
@@ -70,11 +74,20 @@ function nearestFirst(gauges: readonly OfferedGauge[], diameter: number): Offere
   return [...gauges].sort((a, b) => Math.abs(a.diameter - diameter) - Math.abs(b.diameter - diameter));
 }
 
-/** Each setting used twice, once in either gap, makes two rows of one: half as many settings do. */
+/** A metre of the thickest wire that does: for a wire so thick that a thinner one alone would be hard to gauge. */
+function thinnerAndLonger(ask: Ask, gauges: readonly OfferedGauge[], withWire: (wire: Partial<Ask['wire']>) => BridgePlan | undefined): Alternative[] {
+  if (ask.wire.length >= LONG) return [];
+  const thinner = gauges.filter(({ diameter }) => diameter < ask.wire.diameter).sort((a, b) => b.diameter - a.diameter);
+  const found = thinner.find(({ diameter }) => withWire({ diameter, length: LONG }));
+  const plan = found && withWire({ diameter: found.diameter, length: LONG });
+  return found && plan ? [{ change: 'length and diameter', centimetres: LONG, gauge: found.gauge, plan }] : [];
+}
+
+/** Each setting used twice, once in either gap, makes two rows of one: half as many settings do, but no table has fewer rows than an order allows. */
 function interchanged(ask: Ask): Alternative[] {
   const { X, usable } = planBridge(ask);
   const settings = usable.map(({ R, l }) => ({ R, direct: l, interchanged: 100 - idealNull(ask.known, Number(R), X) }));
   const [low, high] = ask.window;
   const both = settings.filter(({ interchanged: l }) => l >= low && l <= high);
-  return both.length * 2 >= ask.rows ? [{ change: 'interchange', settings: both }] : [];
+  return both.length >= Math.max(FEWEST_ROWS, ask.rows / 2) ? [{ change: 'interchange', settings: both }] : [];
 }

@@ -15,6 +15,10 @@ export interface SpokenWords {
   cubed: string;
   power: string;
   tens: string;
+  /** Below the sum of a mean: 'number of values'. */
+  count: string;
+  /** A value {left} and its uncertainty {right}. */
+  plusMinus: string;
   /** The error of a quantity, blank {of}. */
   delta: string;
   pi: string;

@@ -81,7 +81,7 @@ export function conversionLines(program: Program, relation: Relation, values: Va
 function summarySymbols(program: Program, summary: Summary, words: SpokenWords): Line {
   const [x, y] = summary.of.map((id) => symbolLine(program, id, words));
   const by = words.summaries[summary.by];
-  if (summary.by === 'mean') return { tex: `\\frac{\\sum ${x!.tex}}{n}`, spoken: fill(by, { x: x!.spoken }) };
+  if (summary.by === 'mean') return { tex: `\\frac{\\sum ${x!.tex}}{\\text{${words.count}}}`, spoken: fill(by, { x: x!.spoken }) };
   return { tex: `\\text{${fill(by, { x: x!.spoken, y: y!.spoken })}}`, spoken: fill(by, { x: x!.spoken, y: y!.spoken }) };
 }
 

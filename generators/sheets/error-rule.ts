@@ -1,7 +1,12 @@
 import type { Expression } from '../quantities/expression.ts';
 import type { Program } from '../quantities/program.ts';
-import { type SpokenWords, fill } from '../quantities/spoken.ts';
-import type { Relation } from '../quantities/step.ts';
+import { type SpokenWords, fill, spokenNumber, spokenSubstituted } from '../quantities/spoken.ts';
+import { at } from '../quantities/evaluate.ts';
+import { print } from '../quantities/print.ts';
+import type { Relation, Written } from '../quantities/step.ts';
+import { texNumber, texSubstituted } from '../quantities/tex.ts';
+import { round } from '../quantities/written.ts';
+import type { Worked } from './worked.ts';
 import { type RelativeTerm, expand, relativeTerms } from '../quantities/textbook.ts';
 import { type Line, expressionLine, symbolLine } from '../quantities/working.ts';
 
@@ -18,6 +23,25 @@ export function errorRule(program: Program, id: string, words: SpokenWords): Lin
   const left = ratio(delta(symbolLine(program, id, words), words), symbolLine(program, id, words), words);
   const right = terms.map((term) => termLine(program, term, words)).reduce((sum, term) => joined(sum, term, words));
   return { tex: `${left.tex} = ${right.tex}`, spoken: fill(words.equals, { left: left.spoken, right: right.spoken }) };
+}
+
+/** The rule's right side with numbers put in: those of the first row for a mean, whose own error is the mean of the rows'. */
+export function errorNumbers(worked: Worked, id: string, words: SpokenWords): Line {
+  const { program, values } = worked;
+  const step = program.step(id);
+  if (step.kind === 'summary') return errorNumbers(worked, step.of[0]!, words);
+  const relation = step as Relation;
+  const written = (name: string) => at(values.written.get(name)!, 0);
+  const number = (text: Written): Line => ({ tex: texNumber(text).text, spoken: spokenNumber(text, words) });
+  const terms = relativeTerms(withinRow(program, relation), exactNames(program)) ?? [];
+  const sum = terms.map(({ times, off, over }) => {
+    const above = number(round(off.reduce((total, name) => total + worked.worst(name), 0), { figures: 2 }, 'even'));
+    const below: Line = { tex: print(over, texSubstituted(written)), spoken: print(over, spokenSubstituted(words, written)) };
+    const fraction = ratio(above, below, words);
+    return times === 1 ? fraction : { tex: `${times} \\times ${fraction.tex}`, spoken: fill(words.product, { left: times, right: fraction.spoken }) };
+  }).reduce((left, right) => joined(left, right, words));
+  const total = number(round(worked.worst(relation.id) / Math.abs(at(values.exact.get(relation.id)!, 0)), { figures: 2 }, 'even'));
+  return { tex: `${sum.tex} = ${total.tex}`, spoken: fill(words.equals, { left: sum.spoken, right: total.spoken }) };
 }
 
 /** The formula with the columns of its own table traced back to what was read: 100 − l, not a number of its own. */

@@ -66,11 +66,20 @@ interface Drawn {
  */
 export function issueSheets(issuer: Issuer, recipients: readonly Recipient[], earlier: readonly Issue[] = []): Issue[] {
   const issued = earlier.map((issue): Drawn => ({ issue, marks: marksOf(issuer, issue.sheet) }));
-  return recipients.map((recipient) => {
+  const issues = recipients.map((recipient) => {
     const { drawn, shared } = apart(issuer, recipient, issued);
     issued.push(drawn);
     return { ...drawn.issue, shared };
   });
+  return bothWays(issues);
+}
+
+/** Two sheets that share an answer name each other, the earlier one the later too. */
+function bothWays(issues: readonly Issue[]): Issue[] {
+  const back = new Map<string, Issue['shared']>();
+  for (const { roll, shared } of issues)
+    for (const { roll: other, ...answer } of shared) back.set(other, [...(back.get(other) ?? []), { roll, ...answer }]);
+  return issues.map((issue) => ({ ...issue, shared: [...issue.shared, ...(back.get(issue.roll) ?? [])] }));
 }
 
 function apart(issuer: Issuer, recipient: Recipient, issued: readonly Drawn[]): { drawn: Drawn; shared: Issue['shared'] } {

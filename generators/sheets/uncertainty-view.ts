@@ -1,8 +1,8 @@
 import type { SpokenWords } from '../quantities/spoken.ts';
 import { type Line, quantityLine, symbolLine } from '../quantities/working.ts';
 import { round } from '../quantities/written.ts';
-import { roughly } from './rough.ts';
-import { errorRule } from './error-rule.ts';
+import { roughly, withUncertainty } from './rough.ts';
+import { errorNumbers, errorRule } from './error-rule.ts';
 import type { Worked } from './worked.ts';
 
 /** The worst case of one result, as a key prints it. */
@@ -10,6 +10,10 @@ export interface WorstView {
   id: string;
   /** 'Δρ/ρ = ΔX/X + 2Δd/d + ΔL/L', where the textbook rule holds. */
   rule?: Line;
+  /** The rule with the numbers of the first row put in, where the rule holds. */
+  numbers?: Line;
+  /** The row of those numbers; none where the result has one value a sheet. */
+  row?: number;
   /** The result with its error, and the error as a percentage. */
   value: Line;
   error: Line;
@@ -30,8 +34,8 @@ export interface StandardView {
   u: Line;
   freedom: string;
   t: string;
-  value: Line;
-  expanded: Line;
+  /** The result with its 95 % interval. */
+  interval: Line;
 }
 
 export function worstView(worked: Worked, id: string, words: SpokenWords): WorstView {
@@ -39,9 +43,11 @@ export function worstView(worked: Worked, id: string, words: SpokenWords): Worst
   const [cell] = worked.cells(id);
   const error = worked.worst(id);
   const rule = errorRule(worked.program, id, words);
+  const step = worked.program.step(id);
   return {
     id,
-    ...(rule ? { rule } : {}),
+    ...(rule ? { rule, numbers: errorNumbers(worked, id, words) } : {}),
+    ...(step.kind === 'summary' ? { row: 1 } : {}),
     value: quantityLine(cell!.shown, unit, words),
     error: roughly(error, unit, words, 2),
     percent: roughly((100 * error) / Math.abs(cell!.exact), '%', words, 2),
@@ -60,9 +66,9 @@ export function standardView(worked: Worked, id: string, words: SpokenWords): St
     u: roughly(budget.u, unit, words, 2),
     freedom: whole(budget.freedom),
     t: round(budget.t, { decimals: 2 }, 'even'),
-    value: quantityLine(worked.cells(id)[0]!.shown, unit, words),
-    expanded: roughly(budget.expanded, unit, words, 2),
+    interval: withUncertainty(worked.cells(id)[0]!.exact, budget.expanded, unit, words),
   };
 }
 
-const whole = (freedom: number) => (freedom === Infinity ? '∞' : String(Math.floor(freedom)));
+/** Beyond a hundred they make no difference to t. */
+const whole = (freedom: number) => (freedom === Infinity ? '∞' : freedom > 100 ? '> 100' : String(Math.floor(freedom)));

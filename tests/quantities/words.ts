@@ -15,6 +15,8 @@ export const words: SpokenWords = {
   cubed: '{of} cubed',
   power: '{of} to the {exponent}',
   tens: '{of} times ten to the {exponent}',
+  count: 'number',
+  plusMinus: '{left} plus or minus {right}',
   delta: 'delta {of}',
   pi: 'pi',
   equals: '{left} = {right}',
