@@ -71,6 +71,8 @@ const reasons: Record<string, string> = {
   EROFS: 'this disk cannot be written to; choose another place with --out',
   ENOTDIR: 'a part of the path is a file, not a folder; choose another with --out',
   EEXIST: 'a part of the path is a file, not a folder; choose another with --out',
+  // What Node makes of a folder that has to be made on a disk that cannot be written to.
+  ENOENT: 'a folder on the way cannot be made; choose another place with --out',
   ENAMETOOLONG: 'the name is too long for this disk; choose another folder with --out',
   EBUSY: 'another program holds it; close that, and run the command again',
 };
