@@ -1,4 +1,5 @@
 import type { Browser } from 'puppeteer-core';
+import { UserMistake } from '../mistake.ts';
 import { type BrowserFound, findBrowser } from './browser.ts';
 import { launch } from './launch.ts';
 import { BadDocument, pdfOf } from './page.ts';
@@ -62,7 +63,7 @@ async function twice<T>(browser: () => Promise<Browser>, work: (browser: Browser
   const second = await browser();
   return work(second).catch((cause) => {
     if (cause instanceof BadDocument) throw cause;
-    throw new Error(`the browser failed twice while printing ${file}; is there enough memory?`, { cause });
+    throw new UserMistake(`the browser failed twice while printing ${file}; is there enough memory? Close other programs, and run the command again`, { cause });
   });
 }
 

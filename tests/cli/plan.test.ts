@@ -20,10 +20,10 @@ async function plan(...args: string[]) {
 }
 
 describe('a plan', () => {
-  test('tells settings with their null points, all that are usable, the worst case, and how far sets lie apart', async () => {
+  test('tells settings with their null points, all that are usable, the worst case, the 95 % interval, and how far sets lie apart', async () => {
     const { code, out } = await plan('--wire', WIRE, '--wire', 'nichrome, SWG 26, 45 cm');
     expect(code).toBe(0);
-    const [wire, settings, usable, worst] = out.split('\n');
+    const [wire, settings, usable, worst, interval] = out.split('\n');
     expect(wire).toBe(WIRE);
     // ρ L / A with 49e-8 Ω m (OpenStax, College Physics 2e) and SWG 28, 0.376 mm (BS 3737): 2.648 Ω.
     expect(settings).toMatch(/^ +X about 2\.65 Ω, R /);
@@ -31,7 +31,8 @@ describe('a plan', () => {
     expect(pairs).toHaveLength(4);
     for (const [R, l] of pairs) expect(Math.abs(l! - (100 * R!) / (R! + 2.648))).toBeLessThan(0.1);
     expect(usable).toMatch(/^ +usable: \d+ settings from /);
-    expect(worst).toMatch(/^ +maximum permissible error: X [\d.]+ %/);
+    expect(worst).toMatch(/^ +maximum permissible error of the readings: X ± [\d.]+ %, ρ ± [\d.]+ %$/);
+    expect(interval).toMatch(/^ +95 % interval, scatter and apparatus included: X ± [\d.]+ %, ρ ± [\d.]+ %$/);
     expect(out).toMatch(/30 students/);
   });
 
