@@ -43,7 +43,7 @@ describeUnless([...browser, ...shell], 'a run in three parts, by the commands of
     const program = fileURLToPath(new URL('../../generators/cli/slidewire.js', import.meta.url));
     chmodSync(write('bin/npx', `#!/bin/sh\nshift\nexec "${process.execPath}" "${program}" "$@"\n`), 0o755);
     const env = { ...process.env, PATH: `${at('bin')}${delimiter}${process.env['PATH']}` };
-    execFileSync('sh', ['-eu', '-c', commands], { cwd: at('.'), env, stdio: ['ignore', 'ignore', 'inherit'] });
+    execFileSync('sh', ['-eu', '-c', commands], { cwd: at('.'), env, stdio: 'pipe' });
   }
 
   test('gives each student the same bytes as a run in one', () => {
