@@ -37,7 +37,7 @@ const issueSchema = z.strictObject({
   wire: z.string().describe('the wire, as an order writes it'),
   shared: z
     .array(z.strictObject({ roll: z.string(), id: z.string(), row: z.number().int() }))
-    .describe('right answers that the sheet of that roll would accept too'),
+    .describe('right answers that the sheet of that roll would accept too; sheets of one material share its resistivity besides'),
   sheet: sheetSchema,
   truth: z.record(z.string(), z.number()).describe('true values of the simulation'),
   seal,
