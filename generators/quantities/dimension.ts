@@ -1,4 +1,5 @@
-import { type Unit, evaluate, unit as mathUnit } from 'mathjs';
+import type { Unit } from 'mathjs';
+import { evaluate, unit as mathUnit } from './mathjs.ts';
 import { scale, tensInto } from './evaluate.ts';
 import type { Program } from './program.ts';
 import type { Relation } from './step.ts';

@@ -1,4 +1,5 @@
-import { type MathNode, type OperatorNode, parse } from 'mathjs';
+import type { MathNode, OperatorNode } from 'mathjs';
+import { parse } from './mathjs.ts';
 
 /** The few forms that a formula may take; every printer and evaluator handles exactly these. */
 export type Expression =

@@ -43,7 +43,7 @@ export interface Issue {
  */
 const MOST_DRAWS = 60;
 const FEWEST_DRAWS = 4;
-const COMPARISONS = 12_000;
+const COMPARISONS = 4_000;
 /** Benches that gave no usable set: a plan that passed makes more than a few of these unbelievable. */
 const MOST_FAILURES = 200;
 

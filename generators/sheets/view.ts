@@ -87,7 +87,7 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
       return { id, rows, formula: formulaLine(program, step, words) };
     }),
     results: Object.fromEntries(layout.result.map((id) => [id, quantityLine(values.written.get(id)![0]!, program.step(id).unit, words)])),
-    verdicts,
+    verdicts: verdicts(),
   };
 }
 

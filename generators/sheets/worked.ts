@@ -2,7 +2,7 @@ import { acceptRanges } from '../quantities/accept.ts';
 import { type Own, type Values, evaluate } from '../quantities/evaluate.ts';
 import type { Program } from '../quantities/program.ts';
 import type { Interval, Written } from '../quantities/step.ts';
-import { type Budget, sensitivities, standardUncertainty, worstCase } from '../quantities/uncertainty.ts';
+import { type Budget, type Sensitivities, sensitivities, standardUncertainty, worstCase } from '../quantities/uncertainty.ts';
 import type { Sheet } from './sheet.ts';
 
 /** One value of a key. */
@@ -25,7 +25,7 @@ export interface Worked {
   worst(id: string, row?: number): number;
   /** Standard uncertainty of a quantity that has one value a sheet. */
   budget(id: string): Budget;
-  verdicts: Record<string, string>;
+  verdicts(): Record<string, string>;
 }
 
 /** Works a sheet on its printed readings; with a student's own values, goes on from those (error carried forward). */
@@ -33,15 +33,17 @@ export function workOut(sheet: Sheet, program: Program, own: Own = {}): Worked {
   const { ties, limits, halfWidths } = sheet.conventions;
   const values = evaluate(program, sheet.readings, ties, own);
   const ranges = acceptRanges(program, sheet.readings, sheet.conventions, own);
-  const { of, scatters } = sensitivities(program, values);
-  const worst = (id: string, row = 0) => worstCase(of(id, row), values, limits);
+  // Gradients are asked for by keys alone; a class is kept apart without them.
+  let known: Sensitivities | undefined;
+  const gradients = () => (known ??= sensitivities(program, values));
+  const worst = (id: string, row = 0) => worstCase(gradients().of(id, row), values, limits);
   return {
     program,
     values,
     cells: (id) => values.written.get(id)!.map((shown, row) => ({ shown, exact: values.exact.get(id)![row]!, accept: ranges.get(id)![row]! })),
     worst,
-    budget: (id) => standardUncertainty(of(id), scatters, values, halfWidths),
-    verdicts: verdicts(program, values, worst),
+    budget: (id) => standardUncertainty(gradients().of(id), gradients().scatters, values, halfWidths),
+    verdicts: () => verdicts(program, values, worst),
   };
 }
 

@@ -58,7 +58,7 @@ describe('a worked sheet', () => {
       const before = JSON.stringify(sheet);
       const [direct, again] = [work(sheet), work(JSON.parse(before) as Sheet)];
       for (const id of [...experiment.layout.working, ...experiment.layout.answers]) expect(again.cells(id)).toEqual(direct.cells(id));
-      expect(again.verdicts).toEqual(direct.verdicts);
+      expect(again.verdicts()).toEqual(direct.verdicts());
       expect(JSON.stringify(sheet)).toBe(before);
     }
   });
