@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { UserMistake } from '../mistake.ts';
+import { spareMemory } from '../press/spare-memory.ts';
 import { mendFolder, wholeFolder } from '../press/whole-folder.ts';
 import { type Ledger, orderDigest } from '../sheets/ledger.ts';
 import { type Part, partOf } from '../sheets/part.ts';
@@ -24,6 +25,7 @@ export const pack: Command = {
   async run(args) {
     if (isAgain(args)) return packAgain(args);
     const asked = readClassOrder(args, FLAGS);
+    spareMemory(asked.students.length);
     const folder = resolve(needed(asked.flags['out'], 'say where the pack goes: --out DIR'));
     const ledger = await ledgerFor(folder, asked);
     tellSecrecy(ledger);

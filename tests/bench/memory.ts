@@ -1,6 +1,7 @@
 /** The most memory that our own process takes while it lays out a pack, each class in a process of its own; nothing is printed. */
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { spareMemory } from '../../generators/press/spare-memory.ts';
 import { classWork, layOut } from './class-pack.ts';
 
 const CLASSES = [200, 2000];
@@ -13,6 +14,7 @@ if (asked === undefined) {
   }
 } else {
   const students = Number(asked);
+  spareMemory(students);
   const work = classWork(students);
   let documents = 0;
   let largest = 0;
