@@ -28,7 +28,8 @@ const CREATOR = '--user-agent=Slidewire';
  */
 export async function launch(found: BrowserFound, { root = process.getuid?.() === 0 } = {}): Promise<Browser> {
   const bare = () => launchWith(found, ['--no-sandbox']);
-  return (root ? bare() : launchWith(found, []).catch(bare)).catch((cause) => doesNotStart(found, cause));
+  // A second start also serves where the first was killed before it had begun.
+  return (root ? bare() : launchWith(found, [])).catch(bare).catch((cause) => doesNotStart(found, cause));
 }
 
 function launchWith(found: BrowserFound, sandbox: string[]): Promise<Browser> {
