@@ -1,5 +1,6 @@
 import { type Browser, launch as start } from 'puppeteer-core';
 import { UserMistake } from '../mistake.ts';
+import { inTime } from './alive.ts';
 import type { BrowserFound } from './browser.ts';
 
 /** How long one command to the browser may take, in ms: a hundred sheets on a slow machine need a minute. */
@@ -14,6 +15,9 @@ const NO_NETWORK = [
 
 /** Letters keep their designed widths, so that lines break alike on every machine. */
 const SAME_LETTERS = '--font-render-hinting=none';
+
+/** A browser starts within a second or two, on a machine with much else to do within ten. */
+const STARTING = 30_000;
 
 /** Stands as Creator in the PDF, in place of the machine's own details. */
 const CREATOR = '--user-agent=Slidewire';
@@ -33,7 +37,7 @@ export async function launch(found: BrowserFound, { root = process.getuid?.() ==
 }
 
 function launchWith(found: BrowserFound, sandbox: string[]): Promise<Browser> {
-  return start({
+  const started = start({
     executablePath: found.executable,
     headless: found.kind === 'bundled' ? 'shell' : true,
     env: { ...process.env, ...found.env },
@@ -41,6 +45,8 @@ function launchWith(found: BrowserFound, sandbox: string[]): Promise<Browser> {
     protocolTimeout: PATIENCE,
     args: [...sandbox, ...NO_NETWORK, SAME_LETTERS, CREATOR],
   });
+  // One that is killed while it starts may never answer.
+  return inTime(started, STARTING, 'it does not answer');
 }
 
 function doesNotStart({ executable }: BrowserFound, cause: unknown): never {

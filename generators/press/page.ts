@@ -1,4 +1,5 @@
 import type { Browser, Page } from 'puppeteer-core';
+import { inTime } from './alive.ts';
 import { PATIENCE } from './launch.ts';
 
 /** How long a page may take to open, in ms. */
@@ -18,22 +19,14 @@ export class BadDocument extends Error {
  *   any other error when the browser, or the part of it that held the page, dies
  */
 export async function pdfOf(browser: Browser, html: string, title?: string): Promise<Uint8Array> {
-  const page = await soon(browser.newPage());
+  // A page whose process dies while it opens never answers; elsewhere it takes a tenth of a second.
+  const page = await inTime(browser.newPage(), OPENING, 'the browser opens no page');
   try {
     const crash = new Promise<never>((_, fail) => page.once('error', fail));
     return await Promise.race([printed(page, html, title), crash]);
   } finally {
     await page.close().catch(() => undefined); // dead with its browser, perhaps
   }
-}
-
-/** A page whose process dies while it opens never answers; elsewhere it takes a tenth of a second. */
-function soon<T>(opening: Promise<T>): Promise<T> {
-  let timer: NodeJS.Timeout;
-  const late = new Promise<never>((_, fail) => {
-    timer = setTimeout(() => fail(new Error('the browser opens no page')), OPENING);
-  });
-  return Promise.race([opening, late]).finally(() => clearTimeout(timer));
 }
 
 async function printed(page: Page, html: string, title: string | undefined): Promise<Uint8Array> {

@@ -1,5 +1,6 @@
 import type { Browser } from 'puppeteer-core';
 import { UserMistake } from '../mistake.ts';
+import { isGone, whileAlive } from './alive.ts';
 import { type BrowserFound, findBrowser } from './browser.ts';
 import { launch } from './launch.ts';
 import { BadDocument, pdfOf } from './page.ts';
@@ -44,7 +45,7 @@ export async function openPress({ env = process.env, found, workers = 1 }: Press
   return {
     found: chosen,
     async print(html, file, { title } = {}) {
-      const pdf = await turn(() => twice(browsers.current, (browser) => pdfOf(browser, html, title), file));
+      const pdf = await turn(() => twice(browsers.current, (browser) => whileAlive(browser, pdfOf(browser, html, title)), file));
       await writeWhole(file, undated(pdf));
       return { pages: pageCount(pdf) };
     },
@@ -76,13 +77,15 @@ function succession(begin: () => Promise<Browser>) {
       if (ended) throw new Error('the press is closed');
       const seen = (latest ??= begin());
       const browser = await seen;
-      if (browser.connected) return browser;
+      if (!isGone(browser)) return browser;
       if (latest === seen) latest = begin();
       return latest;
     },
     async end(): Promise<void> {
       ended = true;
-      await (await latest)?.close();
+      const last = await latest;
+      // One that is gone already is closed enough.
+      if (last && !isGone(last)) await whileAlive(last, last.close()).catch(() => undefined);
     },
   };
 }
