@@ -3,7 +3,7 @@ import { bridgeCircuit } from '../figures/circuit.ts';
 import type { Order } from '../order/schema.ts';
 import { readWireAsk } from '../order/wire-ask.ts';
 import { type Issue, programOf } from '../sheets/issue.ts';
-import { keyPage, solutionPage, worksheetPage } from '../sheets/pages.ts';
+import { keyPage, knownGap, solutionPage, worksheetPage } from '../sheets/pages.ts';
 import { type Tables, askFor } from '../sheets/tables.ts';
 import { workOut } from '../sheets/worked.ts';
 import { type Words, knownNames } from './content.ts';
@@ -22,7 +22,7 @@ export function sheetPages(order: Order, tables: Tables, words: Words): MakePage
   return (kind, issue, place) => {
     const program = programOf(experiment, issue.sheet);
     const ask = askFor(order, readWireAsk(issue.wire, known), tables);
-    const circuit = bridgeCircuit({ id: `circuit-${place}`, known: ask.known, symbol: order.symbols === 'IEC' ? 'rectangle' : 'zigzag', named: true }, words.figures);
+    const circuit = bridgeCircuit({ id: `circuit-${place}`, known: knownGap(issue.sheet), symbol: order.symbols === 'IEC' ? 'rectangle' : 'zigzag', named: true }, words.figures);
     const common = { issue, order, ask, words: pageWords, circuit, place };
     if (kind === 'worksheet') return worksheetPage(common, program, experiment);
     const worked = workOut(issue.sheet, program);

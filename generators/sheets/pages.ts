@@ -1,3 +1,4 @@
+import type { Side } from '../apparatus/bridge.ts';
 import type { Ask } from '../experiments/ask.ts';
 import type { Experiment } from '../experiments/experiment.ts';
 import { type DrawnReading, drawings } from '../experiments/drawings.ts';
@@ -11,6 +12,7 @@ import { type RowLabel, rowLabel } from './record.ts';
 import type { Layout } from '../experiments/layout.ts';
 import { type AnswerRow, answerRows } from './answers.ts';
 import type { Issue } from './issue.ts';
+import type { Sheet } from './sheet.ts';
 import { roughly } from './rough.ts';
 import { type KeyView, type WorksheetView, keyView, worksheetView } from './view.ts';
 import { type StandardView, type WorstView, standardView, worstView } from './uncertainty-view.ts';
@@ -121,10 +123,16 @@ function limitLines({ sheet }: Issue, { program }: Worked, words: SpokenWords): 
   }));
 }
 
+/** The gap in which the resistance box is drawn and told of: the sheet says it, or starts with the left where it uses both. */
+export function knownGap({ form }: Pick<Sheet, 'form'>): Side {
+  return form['known'] === 'right' ? 'right' : 'left';
+}
+
 function page(template: string, { issue, ask, order, words, circuit }: Common, view: { symbols: Record<string, Line> }): Page {
   const { accepted } = ask.wire;
   const { spoken, known } = words;
   const [low, high] = order.window;
+  const gap = knownGap(issue.sheet);
   return {
     template,
     student: { roll: issue.roll, name: issue.name },
@@ -134,8 +142,8 @@ function page(template: string, { issue, ask, order, words, circuit }: Common, v
     blanks: {
       ...view.symbols,
       pi: { tex: '\\pi', spoken: spoken.pi },
-      known: known[ask.known]!,
-      other: known[ask.known === 'left' ? 'right' : 'left']!,
+      known: known[gap]!,
+      other: known[gap === 'left' ? 'right' : 'left']!,
       low: String(low),
       high: String(high),
       material: accepted.material,
