@@ -5,8 +5,19 @@ export type Block =
   /** Single values, each on a line. */
   | { values: string[] };
 
+/** A choice of form that a reading of the student's decides, told beside it, and the quantity whose formula hangs on it. */
+export interface Decided {
+  choice: string;
+  by: string;
+  formula: string;
+  /** The cases that are told apart while the choice is open. */
+  cases: string[];
+}
+
 export interface Layout {
   observations: Block[];
+  /** Choices that readings decide; none where it is left out. */
+  decided?: Decided[];
   /** Steps whose working is written out, in order. */
   working: string[];
   /** Steps that the result states. */

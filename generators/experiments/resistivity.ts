@@ -27,6 +27,7 @@ export const resistivity: Experiment = {
       { values: ['L', 'pitch', 'N', 'LC', 'n0', 'e'] },
       { table: 'gauge', columns: ['msr', 'n', 'csr', 'dObs'], after: ['meanD', 'd'], rows: 'pairs' },
     ],
+    decided: [{ choice: 'zero', by: 'n0', formula: 'e', cases: ['positive', 'negative'] satisfies ZeroError[] }],
     working: ['X', 'meanX', 'meanD', 'd', 'rho', 'off'],
     result: ['meanX', 'rho', 'off'],
     answers: ['meanX', 'e', 'd', 'rho', 'off'],

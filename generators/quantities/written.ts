@@ -18,11 +18,16 @@ export function round(value: number, digits: Digits, ties: Ties): Written {
 function place(value: number, digits: Digits, mode: Decimal.Rounding): Written {
   if (!Number.isFinite(value)) throw new RangeError(`cannot round ${value}`);
   const meant = new Decimal(value).toSignificantDigits(MEANT_FIGURES);
-  if ('decimals' in digits) return withoutNegativeZero(meant.toFixed(digits.decimals, mode));
+  if ('decimals' in digits) return withoutNegativeZero(inFull(meant.toDecimalPlaces(digits.decimals, mode), digits.decimals));
   const rounded = meant.toSignificantDigits(digits.figures, mode);
   return inPlainRange(rounded)
-    ? rounded.toFixed(Math.max(0, digits.figures - 1 - rounded.e))
+    ? inFull(rounded, Math.max(0, digits.figures - 1 - rounded.e))
     : rounded.toExponential(digits.figures - 1).replace('e+', 'e');
+}
+
+/** A decimal that has no more than so many decimals, written with all of them. This is decimal.js's toFixed, not that of Number, and has nothing left to round. */
+function inFull(value: Decimal, decimals: number): Written {
+  return value.toFixed(decimals);
 }
 
 function inPlainRange(value: Decimal): boolean {
@@ -45,7 +50,7 @@ export function shift(written: Written, tens: number): Written {
   const moved = exponent + tens;
   const plain = new Decimal(`${mantissa}e${moved}`);
   const decimals = Math.max(0, decimalsOf(mantissa) - moved);
-  return inPlainRange(plain) ? plain.toFixed(decimals) : `${mantissa}e${moved}`;
+  return inPlainRange(plain) ? inFull(plain, decimals) : `${mantissa}e${moved}`;
 }
 
 /** Mantissa and power of ten as they are written: '4.97e-7' is ['4.97', -7], '43.2' is ['43.2', 0]. */

@@ -1,12 +1,8 @@
 import type { Experiment } from '../experiments/experiment.ts';
-import type { ZeroError } from '../experiments/screw-gauge-steps.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import { type Line, formulaLine } from '../quantities/working.ts';
 import { programOf } from './issue.ts';
 import type { Sheet } from './sheet.ts';
-
-/** A choice of form that the student's own reading decides, and the quantity whose formula hangs on it. */
-const DECIDED = [{ choice: 'zero', by: 'n0', formula: 'e', cases: ['positive', 'negative'] satisfies ZeroError[] }];
 
 /** A sheet's form, with what is not known before the student has read it left open. */
 export interface OpenForm {
@@ -19,7 +15,7 @@ export interface OpenForm {
 
 /** Nothing may be said of a choice as long as the reading behind it is not printed. */
 export function openForm(experiment: Experiment, { form }: Pick<Sheet, 'form'>, isPrinted: (id: string) => boolean, words: SpokenWords): OpenForm {
-  const open = DECIDED.filter(({ choice, by }) => choice in form && !isPrinted(by));
+  const open = (experiment.layout.decided ?? []).filter(({ by }) => !isPrinted(by));
   return {
     form: { ...form, ...Object.fromEntries(open.map(({ choice }) => [choice, 'open'])) },
     cases: Object.fromEntries(

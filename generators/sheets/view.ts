@@ -17,6 +17,8 @@ export interface WorksheetView {
   formulas: Record<string, Line>;
   givens: Record<string, Line>;
   observations: RecordBlock[];
+  /** The choices that readings decide, by the reading. */
+  decided: Record<string, string>;
   /** The formula of an undecided choice in each of its cases. */
   cases: Record<string, Line>;
   working: Room[];
@@ -47,7 +49,7 @@ export function worksheetView(sheet: Sheet, program: Program, experiment: Experi
   const shown = readingsShown(program, sheet, blank);
   const { form, cases, undecided } = openForm(experiment, sheet, (id) => shown.values(id) !== undefined, words);
   return {
-    ...common(sheet, program, words, undecided),
+    ...common(sheet, program, layout, words, undecided),
     form,
     cases,
     observations: record(layout.observations, program, shown, words, [...layout.working, ...undecided]),
@@ -72,7 +74,7 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
   const { program, values, verdicts } = worked;
   const shown = { ...readingsShown(program, sheet, false), values: (id: string) => values.written.get(id) };
   return {
-    ...common(sheet, program, words),
+    ...common(sheet, program, layout, words),
     observations: record(layout.observations, program, shown, words, layout.working),
     working: layout.working.map((id) => {
       const step = computed(program, id);
@@ -91,10 +93,11 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
   };
 }
 
-function common(sheet: Sheet, program: Program, words: SpokenWords, undecided: readonly string[] = []): Pick<WorksheetView, 'form' | 'symbols' | 'formulas' | 'givens'> {
+function common(sheet: Sheet, program: Program, { decided = [] }: Layout, words: SpokenWords, undecided: readonly string[] = []): Pick<WorksheetView, 'form' | 'symbols' | 'formulas' | 'givens' | 'decided'> {
   const quantities = program.steps.filter((step) => step.kind !== 'verdict');
   return {
     form: sheet.form,
+    decided: Object.fromEntries(decided.map(({ by, choice }) => [by, choice])),
     symbols: Object.fromEntries(quantities.map(({ id }) => [id, symbolLine(program, id, words)])),
     formulas: Object.fromEntries(quantities.filter(isComputed).filter(({ id }) => !undecided.includes(id)).map((step) => [step.id, formulaLine(program, step, words)])),
     givens: Object.fromEntries(
