@@ -4,8 +4,18 @@ const LOOK_EVERY = 200;
 
 /** The browser's process has ended, whether or not word of it has come through the pipe. */
 export function isGone(browser: Browser): boolean {
+  return !browser.connected || hasEnded(browser.process());
+}
+
+const hasEnded = (running: ReturnType<Browser['process']>) => running !== null && (running.exitCode !== null || running.signalCode !== null);
+
+/** Ends the browser, and waits until its process has ended too: the pipe falls silent before that. */
+export async function endOf(browser: Browser): Promise<void> {
   const running = browser.process();
-  return !browser.connected || (running !== null && (running.exitCode !== null || running.signalCode !== null));
+  if (running === null || hasEnded(running)) return;
+  const ended = new Promise((done) => running.once('exit', done));
+  browser.close().catch(() => running.kill('SIGKILL'));
+  await ended;
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Browser } from 'puppeteer-core';
 import { UserMistake } from '../mistake.ts';
-import { isGone, whileAlive } from './alive.ts';
+import { endOf, isGone, whileAlive } from './alive.ts';
 import { type BrowserFound, findBrowser } from './browser.ts';
 import { launch } from './launch.ts';
 import { BadDocument, pdfOf } from './page.ts';
@@ -84,8 +84,7 @@ function succession(begin: () => Promise<Browser>) {
     async end(): Promise<void> {
       ended = true;
       const last = await latest;
-      // One that is gone already is closed enough.
-      if (last && !isGone(last)) await whileAlive(last, last.close()).catch(() => undefined);
+      if (last) await endOf(last);
     },
   };
 }
