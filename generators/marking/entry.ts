@@ -1,0 +1,81 @@
+import type { Written } from '../quantities/step.ts';
+import { plainText } from './plain-text.ts';
+import { type StatedUnit, readUnit } from './stated-unit.ts';
+
+/** The sign that parts whole and decimals. */
+export type Decimal = 'point' | 'comma';
+
+/** A number that a student wrote. */
+export interface NumberEntry {
+  is: 'number';
+  /** Its digits as they were written, in the unit as it was written. */
+  written: Written;
+  unit?: StatedUnit;
+  /** Marked as written without a unit, where units are not typed otherwise. */
+  unitless?: true;
+}
+
+/** What stands in one cell of the answers. */
+export type Entry =
+  /** Nobody has typed it yet; the student left it blank; the student struck it out. */
+  | { is: 'not entered' | 'left blank' | 'struck out' }
+  | NumberEntry
+  | { is: 'unreadable'; why: string };
+
+/** What is typed where there is no number. */
+export const BLANK = '-';
+export const STRUCK_OUT = 'x';
+/** Typed after a number that the student left without its unit. */
+export const NO_UNIT = '!';
+
+/**
+ * Reads what was typed for one answer: 1.27, 1.27e0, 4.9×10⁻⁷, 4.9x10^-7, −0.03 mm, 2.63 ± 0.02 ohm, 0.000 000 49;
+ * with a decimal comma 1,27. What could mean two things is unreadable and says why.
+ */
+export function readEntry(text: string, decimal: Decimal): Entry {
+  const plain = plainText(text);
+  if (plain === '') return { is: 'not entered' };
+  if (plain === BLANK) return { is: 'left blank' };
+  if (/^[x×]$/i.test(plain)) return { is: 'struck out' };
+  return readNumber(plain, decimal);
+}
+
+const NUMBER = /^([+-]?)\s*(\d[\d ]*(?:[.,][\d ]*)?|[.,]\d[\d ]*)(?:\s*[eE]([+-]?\d+)(?!\d)|\s*[×xX·⋅*]\s*10(?:\s*\^\s*\(?\s*([+-]?\s?\d+)\s*\)?|([+-]\d+)))?(.*)$/u;
+
+function readNumber(plain: string, decimal: Decimal): Entry {
+  const bare = plain.replace(/\s*(?:±|\+\/-)\s*\d+(?:[.,]\d+)?/u, '').replace(/^\(([^()]*)\)/, '$1');
+  const [, sign, digits, ...rest] = NUMBER.exec(bare) ?? [];
+  if (digits === undefined) return unreadable('is no number');
+  const mantissa = mantissaOf(digits.trim(), decimal);
+  if (typeof mantissa !== 'string') return mantissa;
+  const exponent = Number((rest[0] ?? rest[1] ?? rest[2] ?? '0').replace(/\s/g, ''));
+  if (Math.abs(exponent) > MOST_EXPONENT || mantissa.length > MOST_DIGITS) return unreadable('is larger, smaller or longer than any answer');
+  const minus = sign === '-' && /[1-9]/.test(mantissa) ? '-' : '';
+  const written = `${minus}${mantissa}${exponent === 0 ? '' : `e${exponent}`}`;
+  return withUnit(written, rest[3]!.trim());
+}
+
+const MOST_EXPONENT = 30;
+const MOST_DIGITS = 25;
+
+function withUnit(written: Written, after: string): Entry {
+  if (after === '') return { is: 'number', written };
+  if (after === NO_UNIT) return { is: 'number', written, unitless: true };
+  const unit = readUnit(after);
+  return unit ? { is: 'number', written, unit } : unreadable(`ends in "${after}", which is no unit that is known`);
+}
+
+const unreadable = (why: string): Entry => ({ is: 'unreadable', why });
+
+/** Digits with a point; groups of three may stand apart, as the SI brochure has them. */
+function mantissaOf(digits: string, decimal: Decimal): string | Entry {
+  const mark = decimal === 'comma' ? ',' : '.';
+  const other = decimal === 'comma' ? '.' : ',';
+  if (digits.includes(other)) return unreadable(`has a ${decimal === 'comma' ? 'point where the decimal sign is a comma' : 'comma where the decimal sign is a point'}`);
+  const [whole = '', decimals] = digits.split(mark);
+  if (!grouped(whole, /^\d{1,3}(?: \d{3})+$/) || !grouped(decimals ?? '', /^(?:\d{3} )+\d{1,3}$/)) return unreadable('has spaces among its digits that part no thousands');
+  const before = whole.replaceAll(' ', '').replace(/^0+(?=\d)/, '') || '0';
+  return decimals === undefined || decimals === '' ? before : `${before}.${decimals.replaceAll(' ', '')}`;
+}
+
+const grouped = (digits: string, groups: RegExp) => !digits.includes(' ') || groups.test(digits);
