@@ -43,7 +43,7 @@ export async function packAgain(args: string[]): Promise<void> {
   const known = knownNames(tables);
   const order = checkOrder(ledger.order, known, (path) => ({ file: ledgerOf(folder), field: `order.${fieldName(path)}` }));
   const wire = anotherWire(flags, order);
-  const recipients = readRolls(rolls, ledger).map((roll) => further(roll, ledger, (same) => wire ?? readWireAsk(same, known)));
+  const recipients = readRolls(rolls, ledger).map((roll) => further(roll, ledger, wire, (same) => readWireAsk(same, known)));
   const issues = issueSheets({ order, experiment: experimentNamed(order.experiment), tables, secret: ledger.secret }, recipients, ledger.issues);
   const grown = addIssues(ledger, issues);
   tellSecrecy(grown);
@@ -71,10 +71,11 @@ function readRolls(rolls: readonly string[], { issues }: Ledger): readonly strin
   return rolls;
 }
 
-function further(roll: string, { issues }: Ledger, wireOf: (same: string) => WireAsk): Recipient {
+function further(roll: string, { issues }: Ledger, another: WireAsk | undefined, wireOf: (same: string) => WireAsk): Recipient {
   const own = issues.filter((issue) => issue.roll === roll);
-  const { name, wire } = own.at(-1)!;
-  return { roll, name, wire: wireOf(wire), sitting: Math.max(...own.map(({ sitting }) => sitting)) + 1 };
+  const { name, wires } = own.at(-1)!;
+  const [wire, ...others] = wires.map(wireOf);
+  return { roll, name, wire: another ?? wire!, others, sitting: Math.max(...own.map(({ sitting }) => sitting)) + 1 };
 }
 
 /** The wire of --wire, if it is given and can be used. */

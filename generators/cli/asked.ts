@@ -33,7 +33,7 @@ export function readAsked(args: string[], own: readonly Flag[]): Asked {
   if (positionals.length > 1) throw new UserMistake(tooMany(positionals));
   const [path] = positionals;
   if (path === undefined && ofOrder.every(({ name }) => flags[name] === undefined)) {
-    throw new UserMistake('no order; name its file, or give at least --wire (slidewire help pack lists the flags)');
+    throw new UserMistake('no order; name its file, or say at least which experiment, such as --experiment resistivity (slidewire help pack lists the flags)');
   }
   const { order, notices } = path === undefined ? { order: orderFromFlags(flags, known), notices: [] } : orderInFile(path, known, flags);
   const list = classPath(order, flags, path);

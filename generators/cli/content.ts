@@ -8,6 +8,7 @@ import { experiments } from '../experiments/index.ts';
 import type { FigureWords } from '../figures/words.ts';
 import type { Known } from '../order/known.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
+import type { GraphsInWords } from '../sheets/graphs.ts';
 import type { Tables } from '../sheets/tables.ts';
 
 const folder = fileURLToPath(new URL('../../content/', import.meta.url));
@@ -29,7 +30,7 @@ export function loadTables(): Tables {
 export interface Words {
   spoken: SpokenWords;
   sheet: Record<string, unknown>;
-  experiment: { title: string; known: Record<string, string> } & Record<string, unknown>;
+  experiment: { title: string; about: string; known: Record<string, string>; graphs?: GraphsInWords } & Record<string, unknown>;
   figures: FigureWords;
 }
 
@@ -37,9 +38,15 @@ export function loadWords(language: string, experiment: string): Words {
   return {
     spoken: yaml(`${language}/spoken`) as Words['spoken'],
     sheet: yaml(`${language}/sheet`) as Words['sheet'],
-    experiment: merged(yaml(`${language}/bridge`), yaml(`${language}/experiments/${experiment}`)) as Words['experiment'],
+    experiment: experimentWords(language, experiment),
     figures: loadFigureWords(language),
   };
+}
+
+/** An experiment's words after those that it shares with others: `shares` lists their files. */
+function experimentWords(language: string, id: string): Words['experiment'] {
+  const own = yaml(`${language}/experiments/${id}`) as { shares: string[] };
+  return [...own.shares.map((shared) => yaml(`${language}/shared/${shared}`)), own].reduce(merged) as Words['experiment'];
 }
 
 /** Shared words and an experiment's own: lists one after the other, named words together, and of single words the experiment's. */
@@ -59,6 +66,9 @@ export function loadFigureWords(language: string): FigureWords {
 export function loadSiteWords(language: string): Record<string, Record<string, string>> {
   return yaml(`${language}/site`) as Record<string, Record<string, string>>;
 }
+
+/** The language of what a terminal shows. */
+export const mainLanguage = () => languages()[0]!;
 
 /** A language is a folder of content that speaks. */
 function languages(): string[] {

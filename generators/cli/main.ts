@@ -10,7 +10,10 @@ const ALL: Commands = {
   pack: async () => (await import('./pack.ts')).pack,
   issue: async () => (await import('./issue.ts')).issue,
   join: async () => (await import('./join.ts')).join,
+  experiments: async () => (await import('./experiments.ts')).experiments,
   plan: async () => (await import('./plan.ts')).plan,
+  solve: async () => (await import('./solve.ts')).solve,
+  families: async () => (await import('./families.ts')).families,
 };
 
 const USER = 1;

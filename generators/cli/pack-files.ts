@@ -130,7 +130,7 @@ export function makePrinter({ partial, press, order, tables, issues, words, prog
     /** For readings that are really taken there is no key, but a card for each wire. */
     async cards(): Promise<void> {
       const known = knownNames(tables);
-      const wires = [...new Set(issues.map(({ wire }) => wire))].map((wire) => askFor(order, readWireAsk(wire, known), tables));
+      const wires = [...new Set(issues.flatMap((issue) => issue.wires))].map((wire) => askFor(order, [readWireAsk(wire, known)], tables));
       await print([cardsPage(wires, experiment, programOf(experiment, issues[0]!.sheet), words.spoken)], 'teacher/cards', title);
     },
     async grid(): Promise<void> {

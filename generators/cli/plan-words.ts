@@ -1,7 +1,8 @@
 import { type Alternative, type OfferedGauge, alternatives } from '../experiments/alternatives.ts';
 import type { Ask } from '../experiments/ask.ts';
 import type { Experiment } from '../experiments/experiment.ts';
-import type { BridgePlan, Setting } from '../experiments/bridge-plan.ts';
+import type { Setting } from '../experiments/bridge-plan.ts';
+import type { Balance, Plan } from '../experiments/plan.ts';
 import { round } from '../quantities/written.ts';
 import type { Tables } from '../sheets/tables.ts';
 
@@ -10,29 +11,34 @@ export function offeredGauges({ gauges }: Tables): OfferedGauge[] {
   return Object.entries(gauges['SWG']?.diameters ?? {}).map(([number, mm]) => ({ gauge: `SWG ${number}`, diameter: Number(mm) }));
 }
 
-/** Why a wire cannot be used, and what would do, each with the settings and null points that it would give. */
+/** Why wires cannot be used, and what would do, each with the settings and null points that it would give. */
 export function refusal(ask: Ask, { id, plan }: Experiment, gauges: readonly OfferedGauge[]): string {
-  const { X, usable } = plan(ask);
-  const [low, high] = ask.window;
-  const found = usable.length === 0 ? 'no setting of the box balances' : `only ${settingsInWords(usable)} balance${usable.length === 1 ? 's' : ''}`;
-  const why = `its resistance is about ${three(X)} Ω, and ${found} between ${low} and ${high} cm, where ${ask.rows} rows are wanted`;
+  const { balances, unfit } = plan(ask);
+  if (unfit.length > 0) return unfit.join('; ');
+  const lacking = balances.filter(({ usable, wanted }) => usable.length < wanted);
+  const why = lacking.map((balance) => lackInWords(balance, ask.window)).join('; ');
   const offered = alternatives(ask, gauges, plan).filter(({ change }) => change !== 'interchange' || id !== 'interchange');
   const offers = offered.map((alternative) => `\n    ${offerInWords(alternative, ask.rows)}`);
   return offers.length === 0 ? `${why}; no single change to wire, box or window helps, so take another wire` : `${why}. What would do:${offers.join('')}`;
 }
 
+function lackInWords({ of, X, usable, wanted }: Balance, [low, high]: Ask['window']): string {
+  const found = usable.length === 0 ? 'no setting of the box balances' : `only ${settingsInWords(usable)} balance${usable.length === 1 ? 's' : ''}`;
+  return `${of === undefined ? 'its resistance' : `the resistance of ${of}`} is about ${three(X)} Ω, and ${found} between ${low} and ${high} cm, where ${wanted} ${wanted === 1 ? 'row is' : 'rows are'} wanted`;
+}
+
 function offerInWords(alternative: Alternative, rows: number): string {
   switch (alternative.change) {
     case 'length':
-      return `a length of ${alternative.centimetres} cm: ${table(alternative.plan, rows)}`;
+      return `a length of ${alternative.centimetres} cm: ${planTable(alternative.plan)}`;
     case 'diameter':
-      return `a wire of ${alternative.gauge}: ${table(alternative.plan, rows)}`;
+      return `a wire of ${alternative.gauge}: ${planTable(alternative.plan)}`;
     case 'length and diameter':
-      return `${alternative.centimetres} cm of ${alternative.gauge}: ${table(alternative.plan, rows)}`;
+      return `${alternative.centimetres} cm of ${alternative.gauge}: ${planTable(alternative.plan)}`;
     case 'box':
-      return `a box with the plugs ${alternative.plugs.join(' ')} Ω: ${table(alternative.plan, rows)}`;
+      return `a box with the plugs ${alternative.plugs.join(' ')} Ω: ${planTable(alternative.plan)}`;
     case 'window':
-      return `a window of ${alternative.window.join('–')} cm: ${table(alternative.plan, rows)}`;
+      return `a window of ${alternative.window.join('–')} cm: ${planTable(alternative.plan)}`;
     case 'interchange':
       return `the same R in either gap (experiment: interchange, with half as many rows): ${alternative.settings
         .slice(0, Math.max(3, Math.ceil(rows / 2)))
@@ -41,10 +47,14 @@ function offerInWords(alternative: Alternative, rows: number): string {
   }
 }
 
-/** As many settings as rows are wanted, spread over the usable ones. */
-export function table({ X, usable }: BridgePlan, rows: number): string {
-  const chosen = Array.from({ length: rows }, (_, row) => usable[Math.floor(((row + 0.5) * usable.length) / rows)]!);
-  return `X about ${three(X)} Ω, R ${settingsInWords(chosen)}`;
+/** As many settings for each balance as are wanted, spread over the usable ones. */
+export function planTable({ balances }: Plan): string {
+  return balances.map(balanceInWords).join('; ');
+}
+
+function balanceInWords({ of, X, usable, wanted }: Balance): string {
+  const chosen = Array.from({ length: wanted }, (_, row) => usable[Math.floor(((row + 0.5) * usable.length) / wanted)]!);
+  return `${of === undefined ? 'X' : of} about ${three(X)} Ω, R ${settingsInWords(chosen)}`;
 }
 
 function settingsInWords(settings: readonly Setting[]): string {

@@ -1,5 +1,6 @@
 import type { Experiment, Observed } from '../experiments/experiment.ts';
 import { experimentNamed } from '../experiments/index.ts';
+import type { Balance } from '../experiments/plan.ts';
 import { UserMistake } from '../mistake.ts';
 import type { Order } from '../order/schema.ts';
 import { writeWireAsk } from '../order/wire-ask.ts';
@@ -15,9 +16,9 @@ import type { Command } from './command.ts';
 import { loadWords } from './content.ts';
 import { orderHelp } from './help.ts';
 import { makePrinter } from './pack-files.ts';
-import { one, table, three } from './plan-words.ts';
+import { one, planTable, three } from './plan-words.ts';
 import { silent } from './progress.ts';
-import { type PlannedWire, planWires } from './wires.ts';
+import { type PlannedWires, planWires } from './wires.ts';
 
 export const plan: Command = {
   usage: 'plan ORDER.yaml',
@@ -28,7 +29,7 @@ export const plan: Command = {
     for (const notice of asked.notices) process.stderr.write(`${notice}\n`);
     const experiment = experimentNamed(asked.order.experiment);
     const { usable, refused } = planWires(asked);
-    for (const planned of usable) process.stdout.write(`${writeWireAsk(planned.wire)}\n    ${planInWords(asked, planned, experiment)}\n`);
+    for (const planned of usable) process.stdout.write(`${planned.wires.map(writeWireAsk).join(' and ')}\n    ${planInWords(asked, planned, experiment)}\n`);
     if (refused.length > 0) throw new UserMistake(refused);
     const issues = dryRun(asked, experiment);
     process.stdout.write(`${apartInWords(issues, asked.students.length)}\n`);
@@ -36,21 +37,25 @@ export const plan: Command = {
   },
 };
 
-function planInWords({ order }: Asked, { ask, plan }: PlannedWire, experiment: Experiment): string {
-  const first = plan.usable[0]!;
-  const last = plan.usable.at(-1)!;
+function planInWords({ order }: Asked, { ask, plan }: PlannedWires, experiment: Experiment): string {
   return [
-    table(plan, ask.rows),
-    `usable: ${plan.usable.length} settings from ${first.R} Ω (null at ${one(first.l)} cm) to ${last.R} Ω (${one(last.l)} cm)`,
-    uncertaintyInWords(order, ask, experiment),
+    ...(plan.balances.length > 0 ? [planTable(plan)] : []),
+    ...plan.balances.map(rangeInWords),
+    ...(experiment.layout.uncertain.length > 0 ? [uncertaintyInWords(order, ask, experiment)] : []),
   ].join('\n    ');
+}
+
+function rangeInWords({ of, usable }: Balance): string {
+  const first = usable[0]!;
+  const last = usable.at(-1)!;
+  return `usable${of === undefined ? '' : ` for ${of}`}: ${usable.length} settings from ${first.R} Ω (null at ${one(first.l)} cm) to ${last.R} Ω (${one(last.l)} cm)`;
 }
 
 /** Results as a terminal can show them. */
 const SYMBOLS: Record<string, string> = { meanX: 'X', rho: 'ρ' };
 
 /** The worst case on ideal readings, and the 95 % interval that a set of readings states on the average. */
-function uncertaintyInWords(order: Order, ask: PlannedWire['ask'], experiment: Experiment): string {
+function uncertaintyInWords(order: Order, ask: PlannedWires['ask'], experiment: Experiment): string {
   const { form, readings } = experiment.ideal(ask);
   const ideal = worked(order, ask, experiment, { form, readings });
   const trials = Array.from({ length: TRIALS }, (_, i) => experiment.observe(ask, streams('plan').within('trial', i)));
@@ -66,7 +71,7 @@ function uncertaintyInWords(order: Order, ask: PlannedWire['ask'], experiment: E
 /** Sets of readings that are tried for the plan. */
 const TRIALS = 25;
 
-function worked(order: Order, ask: PlannedWire['ask'], experiment: Experiment, { form, readings }: Pick<Observed, 'form' | 'readings'>): Worked {
+function worked(order: Order, ask: PlannedWires['ask'], experiment: Experiment, { form, readings }: Pick<Observed, 'form' | 'readings'>): Worked {
   const program = programOf(experiment, { form });
   return workOut(
     { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: conventions(order, ask, experiment, program.steps) },
@@ -86,7 +91,7 @@ function apartInWords(issues: readonly Issue[], students: number): string {
   // The sheets before the first that had to share an answer stand apart from each other.
   const rolls = issues.map(({ roll }) => roll);
   const first = issues.findIndex(({ shared }, place) => shared.some(({ roll }) => rolls.indexOf(roll) < place));
-  const materials = new Set(issues.map(({ wire }) => wire.split(',')[0]));
+  const materials = new Set(issues.flatMap(({ wires }) => wires.map((wire) => wire.split(',')[0])));
   const alloys = `Sets of one material share its resistivity: ${[...materials].join(', ')}.`;
   if (first === -1) return `All ${whom} get sets of their own: no right X, row or diameter of one would be accepted on another's sheet. ${alloys}`;
   return `These wires and this box keep about ${first} students apart: with number ${first + 1} comes the first right answer that an earlier sheet would accept too. Of the ${whom}, ${apart} share no right answer with anyone. More wires, or wires of more gauges, keep more apart. ${alloys}`;

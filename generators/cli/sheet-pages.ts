@@ -1,5 +1,5 @@
+import { circuits } from '../experiments/circuits.ts';
 import { experimentNamed } from '../experiments/index.ts';
-import { bridgeCircuit } from '../figures/circuit.ts';
 import type { Order } from '../order/schema.ts';
 import { readWireAsk } from '../order/wire-ask.ts';
 import { type Issue, programOf } from '../sheets/issue.ts';
@@ -18,12 +18,13 @@ export type MakePage = (kind: Kind, issue: Issue, place: number) => object;
 export function sheetPages(order: Order, tables: Tables, words: Words): MakePage {
   const experiment = experimentNamed(order.experiment);
   const known = knownNames(tables);
-  const pageWords = { spoken: words.spoken, known: words.experiment.known, figures: words.figures };
+  const pageWords = { spoken: words.spoken, known: words.experiment.known, figures: words.figures, graphs: words.experiment.graphs ?? {} };
   return (kind, issue, place) => {
     const program = programOf(experiment, issue.sheet);
-    const ask = askFor(order, readWireAsk(issue.wire, known), tables);
-    const circuit = bridgeCircuit({ id: `circuit-${place}`, known: knownGap(issue.sheet), symbol: order.symbols === 'IEC' ? 'rectangle' : 'zigzag', named: true }, words.figures);
-    const common = { issue, order, ask, words: pageWords, circuit, place };
+    const ask = askFor(order, issue.wires.map((wire) => readWireAsk(wire, known)), tables);
+    const wired = experiment.layout.circuit && circuits[experiment.layout.circuit];
+    const circuit = wired?.({ id: `circuit-${place}`, known: knownGap(issue.sheet), symbol: order.symbols === 'IEC' ? 'rectangle' : 'zigzag', named: true }, words.figures);
+    const common = { issue, order, ask, words: pageWords, ...(circuit !== undefined && { circuit }), place };
     if (kind === 'worksheet') return worksheetPage(common, program, experiment);
     const worked = workOut(issue.sheet, program);
     return kind === 'key' ? keyPage(common, worked, experiment) : solutionPage(common, worked, experiment);

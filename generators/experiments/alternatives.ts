@@ -1,15 +1,16 @@
 import type { Bench } from '../apparatus/bench.ts';
 import type { Written } from '../quantities/step.ts';
 import type { Ask } from './ask.ts';
-import { type BridgePlan, idealNull, planBridge } from './bridge-plan.ts';
+import { idealNull, planBridge } from './bridge-plan.ts';
+import { type Plan, isFit } from './plan.ts';
 
 /** A change to the apparatus that would do, with the plan that it gives. */
 export type Alternative =
-  | { change: 'length'; centimetres: number; plan: BridgePlan }
-  | { change: 'diameter'; gauge: string; plan: BridgePlan }
-  | { change: 'length and diameter'; centimetres: number; gauge: string; plan: BridgePlan }
-  | { change: 'box'; plugs: readonly Written[]; plan: BridgePlan }
-  | { change: 'window'; window: readonly [number, number]; plan: BridgePlan }
+  | { change: 'length'; centimetres: number; plan: Plan }
+  | { change: 'diameter'; gauge: string; plan: Plan }
+  | { change: 'length and diameter'; centimetres: number; gauge: string; plan: Plan }
+  | { change: 'box'; plugs: readonly Written[]; plan: Plan }
+  | { change: 'window'; window: readonly [number, number]; plan: Plan }
   | { change: 'interchange'; settings: { R: Written; direct: number; interchanged: number }[] };
 
 /** A thinner or thicker wire to offer. */
@@ -33,11 +34,11 @@ const WINDOWS: readonly (readonly [number, number])[] = [
   [30, 70],
 ];
 
-/** Changes, one at a time, after which the box can balance the wire in enough rows. */
-export function alternatives(ask: Ask, gauges: readonly OfferedGauge[], planned: (ask: Ask) => BridgePlan = planBridge): Alternative[] {
+/** Changes, one at a time, after which the experiment can be done; of several wires the first is changed. */
+export function alternatives(ask: Ask, gauges: readonly OfferedGauge[], planned: (ask: Ask) => Plan): Alternative[] {
   const enough = (changed: Partial<Ask>) => {
     const plan = planned({ ...ask, ...changed });
-    return plan.usable.length >= ask.rows ? plan : undefined;
+    return isFit(plan) ? plan : undefined;
   };
   const first = <T, A>(list: readonly T[], tried: (one: T) => A | undefined): A[] => {
     for (const one of list) {
@@ -55,13 +56,13 @@ export function alternatives(ask: Ask, gauges: readonly OfferedGauge[], planned:
     ...thinnerAndLonger(ask, gauges, withWire),
     ...first(BOXES, (plugs) => offer(enough({ bench: withPlugs(ask.bench, plugs) }), (plan) => ({ change: 'box' as const, plugs, plan }))),
     ...first(WINDOWS, (window) => offer(enough({ window }), (plan) => ({ change: 'window' as const, window, plan }))),
-    ...interchanged(ask),
+    ...(ask.others.length === 0 ? interchanged(ask) : []),
   ];
 }
 
 const withPlugs = (bench: Bench, plugs: readonly Written[]): Bench => ({ ...bench, box: { ...bench.box, plugs: [...plugs] } });
 
-const offer = <A>(plan: BridgePlan | undefined, as: (plan: BridgePlan) => A): A | undefined => plan && as(plan);
+const offer = <A>(plan: Plan | undefined, as: (plan: Plan) => A): A | undefined => plan && as(plan);
 
 /** Nearest lengths first, in steps of 5 cm. */
 function lengths(from: number): number[] {
@@ -75,7 +76,7 @@ function nearestFirst(gauges: readonly OfferedGauge[], diameter: number): Offere
 }
 
 /** A metre of the thickest wire that does: for a wire so thick that a thinner one alone would be hard to gauge. */
-function thinnerAndLonger(ask: Ask, gauges: readonly OfferedGauge[], withWire: (wire: Partial<Ask['wire']>) => BridgePlan | undefined): Alternative[] {
+function thinnerAndLonger(ask: Ask, gauges: readonly OfferedGauge[], withWire: (wire: Partial<Ask['wire']>) => Plan | undefined): Alternative[] {
   if (ask.wire.length >= LONG) return [];
   const thinner = gauges.filter(({ diameter }) => diameter < ask.wire.diameter).sort((a, b) => b.diameter - a.diameter);
   const found = thinner.find(({ diameter }) => withWire({ diameter, length: LONG }));

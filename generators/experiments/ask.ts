@@ -19,6 +19,8 @@ export interface NominalWire {
 /** What one set of readings is asked for. */
 export interface Ask {
   wire: NominalWire;
+  /** The student's further wires, where the experiment takes more than one. */
+  others: readonly NominalWire[];
   /** The apparatus, with the order's own resistance box. */
   bench: Bench;
   /** The gap that holds the resistance box. */

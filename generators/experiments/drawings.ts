@@ -7,6 +7,7 @@ import type { Drawing } from '../figures/svg.ts';
 import type { FigureWords } from '../figures/words.ts';
 import type { Readings } from '../quantities/evaluate.ts';
 import type { Instrument, Reading, Step, Written } from '../quantities/step.ts';
+import type { Decided } from './layout.ts';
 
 /** Instruments that a sheet can show in place of the numbers; an order names them. */
 export const DRAWABLE = ['scale', 'plugs', 'gauge', 'rule'] as const;
@@ -17,6 +18,8 @@ export interface DrawnSheet {
   readings: Readings;
   form: Record<string, string>;
   drawn: Record<string, number>;
+  /** Choices of the form that readings decide. */
+  decided: readonly Pick<Decided, 'choice' | 'by'>[];
 }
 
 /** One picture to be read. */
@@ -41,6 +44,8 @@ interface Picture {
 interface Reader {
   on(instrument: Instrument): Written;
   of(id: string): Written;
+  /** The choice of the form that the first of its readings decides. */
+  decides(): string | undefined;
 }
 
 /** Where the left terminal is laid on the rule, in cm: a student who does not start from zero must subtract. */
@@ -64,7 +69,7 @@ const pictures: Record<Drawable, Picture[]> = {
     {
       caption: 'screw gauge closed',
       shows: ['closed jaws'],
-      draw: (read, frame, form, words) => gauge(read, frame, form['zero'] === 'negative' ? -1 : 0, read.on('closed jaws'), words),
+      draw: (read, frame, _, words) => gauge(read, frame, read.decides() === 'negative' ? -1 : 0, read.on('closed jaws'), words),
     },
     {
       caption: 'screw gauge',
@@ -92,7 +97,8 @@ export function drawnOn(name: Drawable): Instrument[] {
 }
 
 /** The pictures of a sheet, one for each reading or row that is drawn, in the order of the instruments. */
-export function drawings(steps: readonly Step[], { readings, form, drawn }: DrawnSheet, id: string, words: FigureWords): DrawnReading[] {
+export function drawings(steps: readonly Step[], sheet: DrawnSheet, id: string, words: FigureWords): DrawnReading[] {
+  const { readings, form, drawn } = sheet;
   const taken = steps.filter((step) => step.kind === 'reading' && step.id in drawn) as Reading[];
   return Object.values(pictures)
     .flat()
@@ -108,7 +114,7 @@ export function drawings(steps: readonly Step[], { readings, form, drawn }: Draw
             instrument: caption,
             gives: gives.map((reading) => reading.id),
             ...(lead.per ? { row } : {}),
-            drawing: draw(reader(readings, gives, row), { id: `${id}-${lead.id}-${row}` }, form, words),
+            drawing: draw(reader(sheet, gives, row), { id: `${id}-${lead.id}-${row}` }, form, words),
           }));
         });
     });
@@ -116,10 +122,11 @@ export function drawings(steps: readonly Step[], { readings, form, drawn }: Draw
 
 const rowsOf = (readings: Readings, { id }: Reading) => [...[readings[id]!].flat().keys()];
 
-function reader(readings: Readings, gives: readonly Reading[], row: number): Reader {
+function reader({ readings, form, decided }: DrawnSheet, gives: readonly Reading[], row: number): Reader {
   const of = (id: string) => {
     const column = [readings[id]!].flat();
     return column[column.length === 1 ? 0 : row]!;
   };
-  return { of, on: (instrument) => of(gives.find((reading) => reading.on === instrument)!.id) };
+  const choice = decided.find(({ by }) => by === gives[0]!.id)?.choice;
+  return { of, on: (instrument) => of(gives.find((reading) => reading.on === instrument)!.id), decides: () => (choice === undefined ? undefined : form[choice]) };
 }

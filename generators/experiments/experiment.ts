@@ -3,8 +3,8 @@ import type { Step } from '../quantities/step.ts';
 import type { Limit } from '../quantities/uncertainty.ts';
 import type { Streams } from '../random.ts';
 import type { Ask } from './ask.ts';
-import type { BridgePlan } from './bridge-plan.ts';
 import type { Layout } from './layout.ts';
+import type { Plan } from './plan.ts';
 
 /** A set of readings as the instruments gave them, and what lay behind. */
 export interface Observed {
@@ -19,10 +19,14 @@ export interface Experiment {
   id: string;
   /** Goes up when the same seed would make other numbers. */
   edition: number;
+  /** How many different wires a student works with. */
+  wires: number;
+  /** Entries of the order where the teacher names none, as they would be written in its file. */
+  usual: Readonly<Record<string, string | readonly string[]>>;
   layout: Layout;
   /** The steps of a sheet; its form decides between variants. */
   steps(form: Record<string, string>): Step[];
-  plan(ask: Ask): BridgePlan;
+  plan(ask: Ask): Plan;
   /** One set of readings from the simulated bench; undefined where these draws gave none that can be used. */
   observe(ask: Ask, streams: Streams): Observed | undefined;
   /** The readings that ideal apparatus would give, for the plan. */

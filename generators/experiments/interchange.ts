@@ -11,12 +11,16 @@ import { bridgeHalfWidths } from './half-widths.ts';
 import { idealBridge } from './ideal.ts';
 import { interchangeSteps } from './interchange-steps.ts';
 import { observeNull, observeRows } from './observe-bridge.ts';
+import { planOfOne } from './plan.ts';
 
 /** Resistance of a wire with the gaps interchanged, so that what is unequal at the two ends drops out. */
 export const interchange: Experiment = {
   id: 'interchange',
   edition: 1,
+  wires: 1,
+  usual: { wires: ['constantan, SWG 28, 60 cm', 'manganin, SWG 30, 55 cm', 'nichrome, SWG 26, 75 cm'] },
   layout: {
+    circuit: 'bridge',
     observations: [{ table: 'bridge', columns: ['R', 'l', 'X1', 'm', 'X2', 'X'], after: ['meanX'], rows: 'numbered' }],
     working: ['X1', 'X2', 'X', 'meanX'],
     result: ['meanX'],
@@ -31,7 +35,7 @@ export const interchange: Experiment = {
     ],
   },
   steps: () => interchangeSteps,
-  plan,
+  plan: (ask) => planOfOne(bothPositions(ask), ask.rows),
   observe,
   ideal(ask) {
     const { R, l } = idealBridge({ ...ask, known: 'left' });
@@ -42,7 +46,7 @@ export const interchange: Experiment = {
 };
 
 /** Settings that balance inside the window in both positions. */
-function plan(ask: Ask): BridgePlan {
+function bothPositions(ask: Ask): BridgePlan {
   const [low, high] = ask.window;
   const { X, usable } = planBridge({ ...ask, known: 'left' });
   return { X, usable: usable.filter(({ l }) => 100 - l >= low && 100 - l <= high) };
@@ -55,7 +59,7 @@ function observe(ask: Ask, streams: Streams): Observed | undefined {
   const bridge = makeBridge(bench, streams.of('bridge'));
   const box = makeBox(bench, streams.of('box'));
   const random = streams.of('null points');
-  const rows = observeRows(ask, plan(ask).usable, random, (R) => {
+  const rows = observeRows(ask, bothPositions(ask).usable, random, (R) => {
     const l = observeNull(ask, bridge, box, R, X, 'left', random);
     const m = observeNull(ask, bridge, box, R, X, 'right', random);
     return l !== undefined && m !== undefined ? { l, m } : undefined;

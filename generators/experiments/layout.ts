@@ -1,9 +1,28 @@
+import type { circuits } from './circuits.ts';
+
 /** How an experiment's record is set out on paper; the words for it are content. */
 export type Block =
   /** A table of observations: its columns, and the values that are found from it. */
-  | { table: string; columns: string[]; after: string[]; rows: 'numbered' | 'pairs' }
+  | { table: string; columns: string[]; after: string[]; rows: Rows }
   /** Single values, each on a line. */
-  | { values: string[] };
+  | { values: string[] }
+  /** Points of a table and the line through them: paper for the student, the plot on the key. */
+  | Plotted;
+
+/** What the rows of a table are called: 1, 2, 3; 1 a, 1 b, 2 a; or A, B, C. */
+export type Rows = 'numbered' | 'pairs' | 'lettered';
+
+/** A graph by its name; quantities along its axes, and the summaries that are its line. */
+export interface Plotted {
+  graph: string;
+  x: string;
+  y: string;
+  slope: string;
+  /** Left out where the line goes through the origin. */
+  intercept?: string;
+  /** Axes that start at zero. */
+  fromZero?: readonly ('x' | 'y')[];
+}
 
 /** A choice of form that a reading of the student's decides, told beside it, and the quantity whose formula hangs on it. */
 export interface Decided {
@@ -15,6 +34,8 @@ export interface Decided {
 }
 
 export interface Layout {
+  /** The circuit that is drawn; none in drills without one. */
+  circuit?: keyof typeof circuits;
   observations: Block[];
   /** Choices that readings decide; none where it is left out. */
   decided?: Decided[];

@@ -14,6 +14,7 @@ import { bridgeHalfWidths, gaugeHalfWidths, ruleHalfWidths } from './half-widths
 import { idealBridge, idealGauge } from './ideal.ts';
 import { observeBridge } from './observe-bridge.ts';
 import { observeDiameter } from './observe-diameter.ts';
+import { planOfOne } from './plan.ts';
 import { resistivitySteps } from './resistivity-steps.ts';
 import { type ZeroError, screwGaugeSteps } from './screw-gauge-steps.ts';
 
@@ -21,7 +22,10 @@ import { type ZeroError, screwGaugeSteps } from './screw-gauge-steps.ts';
 export const resistivity: Experiment = {
   id: 'resistivity',
   edition: 1,
+  wires: 1,
+  usual: { wires: ['constantan, SWG 28, 60 cm', 'manganin, SWG 30, 55 cm', 'nichrome, SWG 26, 75 cm'] },
   layout: {
+    circuit: 'bridge',
     observations: [
       { table: 'bridge', columns: ['R', 'l', 'r', 'X'], after: ['meanX'], rows: 'numbered' },
       { values: ['L', 'pitch', 'N', 'LC', 'n0', 'e'] },
@@ -45,7 +49,7 @@ export const resistivity: Experiment = {
     ],
   },
   steps: (form) => [...bridgeSteps(form['known'] as KnownGap), ...screwGaugeSteps(form['zero'] as ZeroError), ...resistivitySteps()],
-  plan: planBridge,
+  plan: (ask) => planOfOne(planBridge(ask), ask.rows),
   observe,
   ideal: (ask) => ({
     form: { known: ask.known, zero: 'none' },

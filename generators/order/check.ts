@@ -1,12 +1,13 @@
 import type { z } from 'zod';
 import type { Mistake, Place } from '../mistake.ts';
 import { allMistakes } from './all-mistakes.ts';
+import { experiments } from '../experiments/index.ts';
 import { entries, type Entry } from './fields.ts';
 import { objectIn } from './flags.ts';
 import type { Known } from './known.ts';
 import { didYouMean } from '../near-miss.ts';
 import { quote } from './quote.ts';
-import { orderSchema, type Order } from './schema.ts';
+import { FIRST, orderSchema, type Order } from './schema.ts';
 
 /** Where the value at a path of the order was written. */
 export type WhereIs = (path: readonly PropertyKey[]) => Place;
@@ -17,9 +18,16 @@ export type WhereIs = (path: readonly PropertyKey[]) => Place;
  */
 export function checkOrder(values: unknown, known: Known, whereIs: WhereIs = inField): Order {
   const schema = orderSchema(known);
-  const result = schema.safeParse(values, { reportInput: true });
+  const result = schema.safeParse(withUsual(values), { reportInput: true });
   if (result.success) return result.data;
   throw allMistakes(result.error.issues.flatMap((issue) => inWords(issue, values, schema, whereIs)));
+}
+
+/** What an experiment takes where the order names nothing; an experiment that is mistyped is told of by itself. */
+function withUsual(values: unknown): unknown {
+  if (!isObject(values) || Array.isArray(values)) return values;
+  const { experiment = FIRST } = values as { experiment?: unknown };
+  return { ...(experiments[String(experiment).trim()] ?? experiments[FIRST]!).usual, ...values };
 }
 
 function inField(path: readonly PropertyKey[]): Place {

@@ -11,6 +11,8 @@ export interface Entry {
   flag?: string;
   /** The flag may be given several times. */
   many?: true;
+  /** What stands where it is left out, where no single word can say it. */
+  without?: string;
   /** Words to offer where one is mistyped. */
   words?: readonly string[];
 }

@@ -10,8 +10,8 @@ export interface EntryRow {
   takes: string;
   /** As it would be written in the file; undefined where there is none. */
   fallback?: string;
-  /** It has to be given. */
-  required: boolean;
+  /** In words, where what stands in its place depends on the rest. */
+  without?: string;
   meaning: string;
   flag: string;
 }
@@ -37,7 +37,7 @@ export function describeOrder(known: Known): EntryRow[] {
     const fallback = field instanceof z.ZodPrefault ? String(field.def.defaultValue) : '';
     return {
       key: path.join('.'), takes: entry.takes, ...(fallback !== '' && { fallback }),
-      required: !(field instanceof z.ZodPrefault) && !(field instanceof z.ZodOptional),
+      ...(entry.without !== undefined && { without: entry.without }),
       meaning: entry.meaning, flag: `--${entry.flag ?? path.join('-')}`,
     };
   });

@@ -17,6 +17,7 @@ export function readOrder(text: string, fileName: string, known: Known, flags: F
   const given = givenFlags(flags, known);
   const whereIs: WhereIs = (path) => placeOfFlag(path, given) ?? { file: fileName, ...placeInFile(path, file.rowOf(path)) };
   const values = file.values ?? {};
+  if (file.mistakes.length === 0 && given.length === 0 && isValues(values) && Object.keys(values).length === 0) throw new UserMistake([{ file: fileName, what: SAYS_NOTHING }]);
   const found = isValues(values) ? withFlags(values, given) : values;
   return settled(() => checkOrder(found, known, whereIs), file.mistakes);
 }
@@ -24,8 +25,10 @@ export function readOrder(text: string, fileName: string, known: Known, flags: F
 /** The order that flags alone give; the same as from a file with the same entries. */
 export function orderFromFlags(flags: Flags, known: Known): Order {
   const given = givenFlags(flags, known);
-  return checkOrder(withFlags({}, given), known, (path) => placeOfFlag(path, given) ?? placeOfMissing(path, known));
+  return checkOrder(withFlags({}, given), known, (path) => placeOfFlag(path, given) ?? { field: fieldName(path) });
 }
+
+const SAYS_NOTHING = 'says nothing; write at least which experiment, such as "experiment: resistivity"';
 
 type Given = { flag: OrderFlag; value: unknown };
 
@@ -49,12 +52,6 @@ function withFlags(values: Values, given: readonly Given[]): Values {
 function placeOfFlag(path: readonly PropertyKey[], given: readonly Given[]): { field: string } | undefined {
   const found = given.find(({ flag }) => flag.path.every((key, i) => key === path[i]));
   return found && { field: `--${found.flag.name}` };
-}
-
-/** An entry that no flag gave is missing: named by the flag that would give it. */
-function placeOfMissing(path: readonly PropertyKey[], known: Known): { field: string } {
-  const flag = orderFlags(known).find(({ path: [outer] }) => outer === path[0]);
-  return { field: flag ? `--${flag.name}` : fieldName(path) };
 }
 
 function placeInFile(path: readonly PropertyKey[], row: number | undefined): Place {

@@ -12,6 +12,9 @@ const PLUGS = '0.1 0.2 0.2 0.5 1 2 2 5 10 20';
 
 const PLUG = z.number().min(0.01).max(10_000);
 
+/** The experiment that everyone does. */
+export const FIRST = 'resistivity';
+
 /** Words that settle an entry by themselves. */
 const GAPS = ['left', 'right'] as const;
 const HANDS = ['careful', 'usual', 'hurried'] as const;
@@ -32,9 +35,10 @@ export function orderSchema(known: Known) {
       takes: 'a line of up to 120 letters',
       meaning: 'heading of every sheet; the name of the experiment where it is left out',
     }),
-    experiment: choice(known.experiments).prefault('resistivity').register(entries, {
-      ...oneOf(known.experiments),
-      meaning: 'the experiment',
+    experiment: choice(known.experiments).prefault(FIRST).register(entries, {
+      takes: 'the id of an experiment, see slidewire experiments',
+      words: known.experiments,
+      meaning: 'the experiment; it has defaults of its own, which slidewire experiments tells',
     }),
     class: text(1000, 1).optional().register(entries, {
       takes: 'the path of a CSV file with the columns roll and name',
@@ -45,6 +49,7 @@ export function orderSchema(known: Known) {
       meaning: 'wires on the benches, dealt out among the students',
       flag: 'wire',
       many: true,
+      without: 'wires that suit the experiment',
     }),
     box: z.preprocess(asList(asNumber), z.array(PLUG).min(1).max(60)).prefault(PLUGS).register(entries, {
       takes: 'plug values in ohms such as "0.5 1 2 2 5", each from 0.01 to 10000',

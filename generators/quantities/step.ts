@@ -78,10 +78,11 @@ export interface Summary extends Quantity {
   resolution?: string;
 }
 
-/** A choice with a reason; the words for each choice are content. */
+/** A choice with a reason; the words for each choice are content. With `per` one for every row of that table. */
 export interface Verdict {
   kind: 'verdict';
   id: string;
+  per?: string;
   choices: string[];
   decide(on: { value(id: string): number; rows(id: string): number[]; worst(id: string): number }): string;
 }

@@ -52,7 +52,7 @@ export function cardsPage(asks: readonly Ask[], experiment: Experiment, program:
 /** A real piece is believed within two standard deviations of its batch and the limit of its drawing, which enters squared. */
 function card(ask: Ask, experiment: Experiment, words: SpokenWords): Card {
   const { wire, bench } = ask;
-  const { X, usable } = experiment.plan(ask);
+  const { X, usable } = experiment.plan(ask).balances[0]!;
   const spread = 2 * bench.wire.batchSpread + 2 * bench.wire.diameterTolerance;
   const ohms = (value: number) => roughly(value, 'Ω', words, 3);
   return {

@@ -20,9 +20,9 @@ export function gridPage(issues: readonly Issue[], experiment: Experiment, words
     template: 'grid',
     foot: '',
     columns: ids.map((id) => symbolLine(program, id, words)),
-    rows: issues.map(({ roll, name, code, wire, sheet }) => {
+    rows: issues.map(({ roll, name, code, wires, sheet }) => {
       const worked = workOut(sheet, programOf(experiment, sheet));
-      return { roll, name, code, wire, answers: ids.map((id) => answerRow(worked, id, 0, words)) };
+      return { roll, name, code, wire: wires.join('; '), answers: ids.map((id) => answerRow(worked, id, 0, words)) };
     }),
   };
 }

@@ -2,7 +2,7 @@ import type { Experiment } from '../experiments/experiment.ts';
 import type { Order } from '../order/schema.ts';
 import { type WireAsk, writeWireAsk } from '../order/wire-ask.ts';
 import { program } from '../quantities/program.ts';
-import { keyedHash, streams } from '../random.ts';
+import { type Streams, keyedHash, streams } from '../random.ts';
 import { type Marks, clashes, marks } from './apart.ts';
 import { sheetCode } from './code.ts';
 import { conventions } from './conventions.ts';
@@ -16,6 +16,8 @@ export interface Recipient {
   name: string;
   /** A wire for this student alone, in place of one that is dealt. */
   wire?: WireAsk;
+  /** The same of the further wires, where the experiment takes more than one. */
+  others?: readonly WireAsk[];
   /** 1 where it is left out; 2 for the student's first further set, and so on. */
   sitting?: number;
 }
@@ -29,8 +31,8 @@ export interface Issue {
   code: string;
   /** 0, or how often this roll's sheet was drawn again because it came too near to an earlier one. */
   attempt: number;
-  /** The wire, as an order writes it. */
-  wire: string;
+  /** The student's wires, each as an order writes it. */
+  wires: string[];
   /** Right answers that another sheet of the pack would accept too; none in a pack that is kept apart. */
   shared: { roll: string; id: string; row: number }[];
   sheet: Sheet;
@@ -105,11 +107,12 @@ function weigh(shared: Issue['shared'], ids: readonly string[]): number {
   return ids.reduce((sum, id) => sum * 1000 + Math.min(999, shared.filter((clash) => clash.id === id).length), 0);
 }
 
-function draw(issuer: Issuer, { roll, name, wire, sitting = 1 }: Recipient, attempt: number): Drawn | undefined {
+function draw(issuer: Issuer, recipient: Recipient, attempt: number): Drawn | undefined {
   const { order, experiment, tables } = issuer;
+  const { roll, name, sitting = 1 } = recipient;
   const secret = secretOf(issuer.secret, sitting);
   const own = streams(secret).within('sheet', roll, attempt);
-  const dealt = wire ?? own.of('wire dealt').pick(order.wires);
+  const dealt = deal(recipient, order.wires, experiment.wires, own);
   const ask = askFor(order, dealt, tables);
   const observed = experiment.observe(ask, own);
   if (!observed) return undefined;
@@ -122,8 +125,15 @@ function draw(issuer: Issuer, { roll, name, wire, sitting = 1 }: Recipient, atte
     readings: observed.readings,
     conventions: conventions(order, ask, experiment, programOf(experiment, observed).steps),
   };
-  const issue = { roll, name, sitting, attempt, code: sheetCode(secret, roll, attempt), wire: writeWireAsk(dealt), sheet, truth: observed.truth };
+  const issue = { roll, name, sitting, attempt, code: sheetCode(secret, roll, attempt), wires: dealt.map(writeWireAsk), sheet, truth: observed.truth };
   return { issue, marks: marksOf(issuer, sheet) };
+}
+
+/** The student's own wires, else so many different ones of the order's, as the draw has it. */
+function deal({ wire, others }: Recipient, wires: readonly WireAsk[], count: number, own: Streams): WireAsk[] {
+  const first = wire ?? own.of('wire dealt').pick(wires);
+  const left = others ?? own.of('further wires dealt').shuffle(wires.filter((each) => writeWireAsk(each) !== writeWireAsk(first)));
+  return [first, ...left.slice(0, count - 1)];
 }
 
 /** Further sittings have secrets of their own, so that they share no stream and no code with the first. */

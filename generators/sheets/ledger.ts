@@ -34,7 +34,7 @@ const issueSchema = z.strictObject({
   sitting: fromOne.describe("1 for the class's own sheets, more for a student's further sets"),
   code: z.string().describe('the sheet code printed on the worksheet'),
   attempt: z.number().int().describe('how often the set was drawn again before it stood apart from earlier ones'),
-  wire: z.string().describe('the wire, as an order writes it'),
+  wires: z.array(z.string()).min(1).describe("the student's wires, each as an order writes it"),
   shared: z
     .array(z.strictObject({ roll: z.string(), id: z.string(), row: z.number().int() }))
     .describe('right answers that the sheet of that roll would accept too; sheets of one material share its resistivity besides'),

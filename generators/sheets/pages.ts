@@ -11,6 +11,7 @@ import { scientific } from '../quantities/written.ts';
 import { type RowLabel, rowLabel } from './record.ts';
 import type { Layout } from '../experiments/layout.ts';
 import { type AnswerRow, answerRows } from './answers.ts';
+import { type GraphsInWords, graphPapers, plots } from './graphs.ts';
 import type { Issue } from './issue.ts';
 import type { Sheet } from './sheet.ts';
 import { roughly } from './rough.ts';
@@ -29,7 +30,7 @@ interface Page {
   /** Printed at the foot of every page of the sheet. */
   foot: string;
   blanks: Blanks;
-  figures: { circuit: string };
+  figures: { circuit?: string; graphs: Record<string, string> };
 }
 
 export interface LabelledDrawing extends DrawnReading {
@@ -62,6 +63,8 @@ export interface PageWords {
   spoken: SpokenWords;
   known: Record<string, string>;
   figures: FigureWords;
+  /** What stands along the axes of an experiment's graphs. */
+  graphs: GraphsInWords;
 }
 
 interface Common {
@@ -69,7 +72,8 @@ interface Common {
   order: Order;
   ask: Ask;
   words: PageWords;
-  circuit: string;
+  /** Nothing where the experiment has no circuit. */
+  circuit?: string;
   /** The sheet's place in its document, so that ids differ. */
   place: number;
 }
@@ -78,8 +82,9 @@ interface Common {
 export function worksheetPage(common: Common, program: Program, experiment: Experiment): WorksheetPage {
   const { issue, order, words } = common;
   const view = worksheetView(issue.sheet, program, experiment, words.spoken, order.readings === 'blank');
-  const drawn = order.readings === 'blank' ? [] : drawings(program.steps, { ...issue.sheet, drawn: issue.sheet.conventions.drawn }, `drawn-${common.place}`, words.figures);
-  return { ...page('worksheet', common, view), view, drawings: drawn.map((one) => labelled(one, experiment.layout)) };
+  const drawn = order.readings === 'blank' ? [] : drawings(program.steps, { ...issue.sheet, drawn: issue.sheet.conventions.drawn, decided: experiment.layout.decided ?? [] }, `drawn-${common.place}`, words.figures);
+  const graphs = graphPapers(experiment.layout, frameOf(common), words.figures);
+  return { ...page('worksheet', common, view, graphs), view, drawings: drawn.map((one) => labelled(one, experiment.layout)) };
 }
 
 function labelled(drawing: DrawnReading, { observations }: Layout): LabelledDrawing {
@@ -90,7 +95,8 @@ function labelled(drawing: DrawnReading, { observations }: Layout): LabelledDraw
 /** The worked sheet for handing back: no accept ranges, no truths. */
 export function solutionPage(common: Common, worked: Worked, experiment: Experiment): SolutionPage {
   const view = keyView(common.issue.sheet, worked, experiment.layout, common.words.spoken);
-  return { ...page('solution', common, view), view };
+  const graphs = plots(experiment.layout, worked, frameOf(common), common.words);
+  return { ...page('solution', common, view, graphs), view };
 }
 
 /** The teacher's key. */
@@ -128,7 +134,9 @@ export function knownGap({ form }: Pick<Sheet, 'form'>): Side {
   return form['known'] === 'right' ? 'right' : 'left';
 }
 
-function page(template: string, { issue, ask, order, words, circuit }: Common, view: { symbols: Record<string, Line> }): Page {
+const frameOf = ({ place }: Common) => `graph-${place}`;
+
+function page(template: string, { issue, ask, order, words, circuit }: Common, view: { symbols: Record<string, Line> }, graphs: Record<string, string>): Page {
   const { accepted } = ask.wire;
   const { spoken, known } = words;
   const [low, high] = order.window;
@@ -138,7 +146,7 @@ function page(template: string, { issue, ask, order, words, circuit }: Common, v
     student: { roll: issue.roll, name: issue.name },
     code: issue.code,
     foot: `${issue.roll} · ${issue.code}`,
-    figures: { circuit },
+    figures: { ...(circuit !== undefined && { circuit }), graphs },
     blanks: {
       ...view.symbols,
       pi: { tex: '\\pi', spoken: spoken.pi },

@@ -1,4 +1,4 @@
-import type { Block } from '../experiments/layout.ts';
+import type { Block, Rows } from '../experiments/layout.ts';
 import type { Program } from '../quantities/program.ts';
 import type { Written } from '../quantities/step.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
@@ -22,9 +22,11 @@ export interface NamedField extends Field {
 /** One block of the observations, ready for a template. */
 export type RecordBlock =
   | { is: 'table'; id: string; columns: { id: string; symbol: Line; unit: Line }[]; rows: { label: RowLabel; fields: Field[] }[]; after: NamedField[] }
-  | { is: 'values'; fields: NamedField[] };
+  | { is: 'values'; fields: NamedField[] }
+  /** The drawing is the page's, by the name of the graph. */
+  | { is: 'graph'; id: string };
 
-export type RowLabel = { number: number; direction?: 'a' | 'b' };
+export type RowLabel = { number: number | string; direction?: 'a' | 'b' };
 
 /** Which numbers are to be shown: those of a worksheet (readings alone) or of a key (all). */
 export interface Shown {
@@ -68,20 +70,20 @@ export function record(blocks: Block[], program: Program, shown: Shown, words: S
       ...(computed && !bare.includes(id) ? { formula: formulaLine(program, step, words) } : {}),
     };
   };
-  return blocks.map((block) =>
-    'values' in block
-      ? { is: 'values', fields: block.values.map(named) }
-      : {
-          is: 'table',
-          id: block.table,
-          columns: block.columns.map((id) => ({ id, symbol: symbolLine(program, id, words), unit: unitLine(program.step(id).unit, words) })),
-          rows: Array.from({ length: shown.rows(block.table) }, (_, row) => ({
-            label: rowLabel(block.rows, row),
-            fields: block.columns.map((id) => field(id, row)),
-          })),
-          after: block.after.map(named),
-        },
-  );
+  return blocks.map((block): RecordBlock => {
+    if ('graph' in block) return { is: 'graph', id: block.graph };
+    if ('values' in block) return { is: 'values', fields: block.values.map(named) };
+    return {
+      is: 'table',
+      id: block.table,
+      columns: block.columns.map((id) => ({ id, symbol: symbolLine(program, id, words), unit: unitLine(program.step(id).unit, words) })),
+      rows: Array.from({ length: shown.rows(block.table) }, (_, row) => ({
+        label: rowLabel(block.rows, row),
+        fields: block.columns.map((id) => field(id, row)),
+      })),
+      after: block.after.map(named),
+    };
+  });
 }
 
 /** A unit alone, as a table's heading or beside a blank. */
@@ -89,7 +91,14 @@ export function unitLine(name: string, words: SpokenWords): Line {
   return { tex: unit(name).tex, spoken: words.units[name] ?? name };
 }
 
-/** What a row is called: its number, or a place and one of two directions. */
-export function rowLabel(rows: 'numbered' | 'pairs', row: number): RowLabel {
-  return rows === 'numbered' ? { number: row + 1 } : { number: Math.floor(row / 2) + 1, direction: row % 2 === 0 ? 'a' : 'b' };
+/** What a row is called: its number, its letter, or a place and one of two directions. */
+export function rowLabel(rows: Rows, row: number): RowLabel {
+  switch (rows) {
+    case 'numbered':
+      return { number: row + 1 };
+    case 'lettered':
+      return { number: String.fromCodePoint('A'.codePointAt(0)! + row) };
+    case 'pairs':
+      return { number: Math.floor(row / 2) + 1, direction: row % 2 === 0 ? 'a' : 'b' };
+  }
 }

@@ -12,11 +12,13 @@ export interface Tables {
   gauges: Gauges;
 }
 
-/** What an order asks of the bench for one wire; UserMistake where the tables do not hold it. */
-export function askFor(order: Order, wire: WireAsk, tables: Tables): Ask {
+/** What an order asks of the bench for a student's wires; UserMistake where the tables do not hold them. */
+export function askFor(order: Order, wires: readonly WireAsk[], tables: Tables): Ask {
   const { bench } = tables;
+  const [wire, ...others] = wires.map((each) => nominalWire(each, order.resistivity, tables));
   return {
-    wire: nominalWire(wire, order.resistivity, tables),
+    wire: wire!,
+    others,
     bench: { ...bench, box: { ...bench.box, plugs: order.box.map(String) } },
     known: order.gap,
     rows: order.rows,

@@ -6,7 +6,7 @@ import type { Computed } from '../quantities/step.ts';
 import { type Line, conversionLines, formulaLine, quantityLine, symbolLine, workedLine } from '../quantities/working.ts';
 import { brokenSum } from './broken-sum.ts';
 import { openForm } from './open-form.ts';
-import { type RecordBlock, readingsShown, record, unitLine } from './record.ts';
+import { type RecordBlock, type RowLabel, readingsShown, record, rowLabel, unitLine } from './record.ts';
 import type { Sheet } from './sheet.ts';
 import type { Worked } from './worked.ts';
 
@@ -40,7 +40,7 @@ export interface Room {
 export interface KeyView extends Omit<WorksheetView, 'working' | 'results' | 'cases'> {
   working: { id: string; rows: { row?: number; lines: Line[] }[]; formula: Line }[];
   results: Record<string, Line>;
-  verdicts: Record<string, string>;
+  verdicts: { id: string; said: { label?: RowLabel; choice: string }[] }[];
 }
 
 /** The view of a worksheet; with `blank` readings the tables are empty, for a real session. */
@@ -89,8 +89,18 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
       return { id, rows, formula: formulaLine(program, step, words) };
     }),
     results: Object.fromEntries(layout.result.map((id) => [id, quantityLine(values.written.get(id)![0]!, program.step(id).unit, words)])),
-    verdicts: verdicts(),
+    verdicts: saidOf(program, layout, verdicts()),
   };
+}
+
+/** What each verdict says; by rows, as their table calls them, where it belongs to one. */
+function saidOf(program: Program, { observations }: Layout, verdicts: Record<string, string[]>): KeyView['verdicts'] {
+  return Object.entries(verdicts).map(([id, choices]) => {
+    const step = program.steps.find((each) => each.id === id)!;
+    const table = observations.find((block) => 'table' in block && block.table === step.per);
+    const rows = table && 'table' in table ? table.rows : undefined;
+    return { id, said: choices.map((choice, row) => ({ ...(rows && { label: rowLabel(rows, row) }), choice })) };
+  });
 }
 
 function common(sheet: Sheet, program: Program, { decided = [] }: Layout, words: SpokenWords, undecided: readonly string[] = []): Pick<WorksheetView, 'form' | 'symbols' | 'formulas' | 'givens' | 'decided'> {

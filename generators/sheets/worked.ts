@@ -1,7 +1,7 @@
 import { acceptRanges } from '../quantities/accept.ts';
 import { type Own, type Values, evaluate } from '../quantities/evaluate.ts';
 import type { Program } from '../quantities/program.ts';
-import type { Interval, Written } from '../quantities/step.ts';
+import type { Interval, Verdict, Written } from '../quantities/step.ts';
 import { type Budget, type Sensitivities, sensitivities, standardUncertainty, worstCase } from '../quantities/uncertainty.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -25,7 +25,8 @@ export interface Worked {
   worst(id: string, row?: number): number;
   /** Standard uncertainty of a quantity that has one value a sheet. */
   budget(id: string): Budget;
-  verdicts(): Record<string, string>;
+  /** The choice of each verdict; one for every row where it belongs to a table. */
+  verdicts(): Record<string, string[]>;
 }
 
 /** Works a sheet on its printed readings; with a student's own values, goes on from those (error carried forward). */
@@ -47,15 +48,18 @@ export function workOut(sheet: Sheet, program: Program, own: Own = {}): Worked {
   };
 }
 
-function verdicts(program: Program, values: Values, worst: (id: string) => number): Record<string, string> {
+function verdicts(program: Program, values: Values, worst: (id: string, row: number) => number): Record<string, string[]> {
   const rows = (id: string) => values.exact.get(id)!;
-  const on = { rows, value: (id: string) => rows(id)[0]!, worst };
-  return Object.fromEntries(
-    program.steps.flatMap((step) => {
-      if (step.kind !== 'verdict') return [];
-      const choice = step.decide(on);
-      if (!step.choices.includes(choice)) throw new Error(`${step.id}: "${choice}" is not one of its choices`);
-      return [[step.id, choice]];
-    }),
-  );
+  const inRow = (id: string, row: number) => rows(id)[rows(id).length === 1 ? 0 : row]!;
+  const choiceOf = (step: Verdict, row: number) => {
+    const choice = step.decide({ rows, value: (id) => inRow(id, row), worst: (id) => worst(id, rows(id).length === 1 ? 0 : row) });
+    if (!step.choices.includes(choice)) throw new Error(`${step.id}: "${choice}" is not one of its choices`);
+    return choice;
+  };
+  const length = ({ per }: Verdict) => {
+    const column = per && program.steps.find((step) => step.kind === 'reading' && step.per === per);
+    return column ? rows(column.id).length : 1;
+  };
+  const all = program.steps.filter((step) => step.kind === 'verdict');
+  return Object.fromEntries(all.map((step) => [step.id, Array.from({ length: length(step) }, (_, row) => choiceOf(step, row))]));
 }

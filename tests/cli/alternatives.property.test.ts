@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import type { Asked } from '../../generators/cli/asked.ts';
 import { offeredGauges } from '../../generators/cli/plan-words.ts';
 import { planWires } from '../../generators/cli/wires.ts';
+import { experimentNamed } from '../../generators/experiments/index.ts';
 import { type Alternative, alternatives } from '../../generators/experiments/alternatives.ts';
 import { checkOrder } from '../../generators/order/check.ts';
 import type { Order } from '../../generators/order/schema.ts';
@@ -55,8 +56,8 @@ test('every alternative that is offered, put into the order, makes the wire usab
       const order = checkOrder(values, known);
       const { refused } = planWires(asked(order));
       fc.pre(refused.length > 0);
-      const ask = askFor(order, order.wires[0]!, tables);
-      for (const offer of alternatives(ask, offeredGauges(tables))) {
+      const ask = askFor(order, [order.wires[0]!], tables);
+      for (const offer of alternatives(ask, offeredGauges(tables), experimentNamed(order.experiment).plan)) {
         seen.add(offer.change);
         const changed = checkOrder(apply(order, offer), known);
         expect(planWires(asked(changed)).refused).toEqual([]);

@@ -48,12 +48,11 @@ describe('what is asked', () => {
 
 describe('is refused', () => {
   test.each([
-    [[], 'no order; name its file, or give at least --wire'],
+    [[], 'no order; name its file, or say at least which experiment'],
     [[order, order], 'one order at a time'],
     [['--wire', 'constantan,', 'SWG', '28'], 'put quotation marks round a value that holds spaces'],
     [[at('none.yaml')], 'there is no such file; check the path'],
     [[at('orders')], 'this is a folder, not a file; check the path'],
-    [['--rows', '4'], '--wire: is missing'],
     [[order, '--rows', '9'], '--rows: "9" does not fit here'],
     [[write('gone.yaml', `class: gone.csv\nwires: "${WIRE}"\n`)], 'gone.csv: there is no such file'],
     [[write('picture.yaml', '%PDF-1.4\n')], 'picture.yaml: '],

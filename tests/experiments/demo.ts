@@ -21,7 +21,7 @@ export const demo: Order = readOrder(
 
 /** What the demo asks for each of its wires, in other hands or with other entries. */
 export function demoAsks(change: Partial<Order>): Ask[] {
-  return demo.wires.map((wire) => askFor({ ...demo, ...change }, wire, tables));
+  return demo.wires.map((wire) => askFor({ ...demo, ...change }, [wire], tables));
 }
 
 /** Sets of readings of the demo's wires in turn; a set that the bench did not give is left out. */

@@ -65,7 +65,7 @@ describe('an entry that does not fit is refused with its line and name', () => {
     ['double-sided: both', 'double-sided', '"both" does not fit here; it takes yes or no'],
     ['language: Klingon', 'language', '"Klingon" does not fit here; it takes the word en'],
     ['experiment: resistvity', 'experiment', '"resistvity" does not fit here; did you mean resistivity?'],
-    ['experiment: pendulum', 'experiment', '"pendulum" does not fit here; it takes one of the words resistivity, combination'],
+    ['experiment: pendulum', 'experiment', '"pendulum" does not fit here; it takes the id of an experiment, see slidewire experiments'],
     ['resistivity: nsert', 'resistivity', '"nsert" does not fit here; did you mean ncert?'],
     ['resistivity: 49e-8', 'resistivity', '"49e-8" does not fit here; it takes one of the words openstax-college, ncert'],
     ['sections: vivva', 'sections 1', '"vivva" does not fit here; did you mean viva?'],
@@ -106,8 +106,6 @@ describe('an entry that does not fit is refused with its line and name', () => {
 
 describe('wires are refused each with its line', () => {
   test.each<[string, string, string[]]>([
-    ['none', 'rows: 4', [`order.yaml, wires: is missing; it takes from 1 to 100 wires such as ${EXAMPLE}`]],
-    ['left blank', 'rows: 4\nwires:', [`order.yaml, row 2, wires: is missing; it takes from 1 to 100 wires such as ${EXAMPLE}`]],
     ['an empty list', 'wires: []', [`order.yaml, row 1, wires: "[]" does not fit here; it takes from 1 to 100 wires such as ${EXAMPLE}`]],
     ['an entry of its own kind', 'wires: {a: 1}', [`order.yaml, row 1, wires: "{"a":"1"}" does not fit here; it takes from 1 to 100 wires such as ${EXAMPLE}`]],
     ['a list cut at the commas', 'wires: [constantan, SWG 28, 60 cm]', [
@@ -130,8 +128,8 @@ describe('wires are refused each with its line', () => {
 
 describe('a text that is no order is refused', () => {
   test.each<[string, string, string]>([
-    ['empty', '', `order.yaml, wires: is missing; it takes from 1 to 100 wires such as ${EXAMPLE}`],
-    ['remarks alone', '# nothing\n', `order.yaml, wires: is missing; it takes from 1 to 100 wires such as ${EXAMPLE}`],
+    ['empty', '', 'order.yaml: says nothing; write at least which experiment, such as "experiment: resistivity"'],
+    ['remarks alone', '# nothing\n', 'order.yaml: says nothing; write at least which experiment, such as "experiment: resistivity"'],
     ['prose', 'Please print thirty sheets', NOT_ENTRIES],
     ['a list', '- rows\n- 4', NOT_ENTRIES],
     ['an equals sign', 'rows = 4', NOT_ENTRIES],
@@ -184,10 +182,6 @@ describe('a flag that does not fit is refused by its name', () => {
     [{ class: ' ' }, '--class: "" does not fit here; it takes the path of a CSV file with the columns roll and name'],
   ])('%o', (flags, line) => {
     expect(linesOf(() => orderFromFlags({ wire: ['constantan, SWG 28, 60 cm'], ...flags }, known))).toEqual([line]);
-  });
-
-  test('and a missing wire by the flag that would give it', () => {
-    expect(linesOf(() => orderFromFlags({}, known))).toEqual([`--wire: is missing; it takes from 1 to 100 wires such as ${EXAMPLE}`]);
   });
 
   test('while the file keeps its own places', () => {

@@ -44,8 +44,8 @@ describe('a sentence with blanks', () => {
 describe('blank readings', () => {
   const order = orderOf('readings: blank\n');
   const draws = issuesOf(order, Array.from({ length: 90 }, (_, i) => ({ roll: String(i), name: 'N' })));
-  const wire = draws[0]!.wire;
-  const kinds = ['none', 'positive', 'negative'].map((zero) => draws.find(({ sheet, wire: own }) => sheet.form['zero'] === zero && own === wire)!);
+  const wire = draws[0]!.wires[0];
+  const kinds = ['none', 'positive', 'negative'].map((zero) => draws.find(({ sheet, wires: [own] }) => sheet.form['zero'] === zero && own === wire)!);
 
   test('say nothing of what has not been read: sheets of one wire are the same whatever the simulation drew', async () => {
     expect(new Set(kinds.map(({ sheet }) => JSON.stringify(sheet.readings))).size).toBe(3);

@@ -68,8 +68,8 @@ describe('a sheet depends on order, secret and roll alone', () => {
   });
 
   test('and keeps to the wire that the class list gives it, written as an order writes it', () => {
-    expect(byRoll.get('16')!.wire).toBe('constantan, 0.38 mm, 80 cm');
-    expect(byRoll.get('27')!.wire).toBe('nichrome, SWG 28, 50 cm');
+    expect(byRoll.get('16')!.wires).toEqual(['constantan, 0.38 mm, 80 cm']);
+    expect(byRoll.get('27')!.wires).toEqual(['nichrome, SWG 28, 50 cm']);
   });
 });
 
@@ -117,7 +117,7 @@ const GOLDEN: Record<number, string> = {
 
 test('the readings of the demo are those of the edition', () => {
   const { edition } = experimentNamed(order.experiment);
-  const readings = issuesOf(order, students, order.seed).map(({ roll, attempt, wire, sheet }) => [roll, attempt, wire, sheet.form, sheet.readings]);
+  const readings = issuesOf(order, students, order.seed).map(({ roll, attempt, wires, sheet }) => [roll, attempt, wires.join(), sheet.form, sheet.readings]);
   expect(keyedHash('demo', [JSON.stringify(readings)])).toBe(GOLDEN[edition]);
 });
 

@@ -1,0 +1,7 @@
+import { type BridgeCircuit, bridgeCircuit } from '../figures/circuit.ts';
+import type { FigureWords } from '../figures/words.ts';
+
+/** The circuits of the experiments, by the name that a layout gives. */
+export const circuits = {
+  bridge: (circuit: BridgeCircuit, words: FigureWords) => bridgeCircuit(circuit, words),
+} as const satisfies Record<string, (circuit: BridgeCircuit, words: FigureWords) => string>;
