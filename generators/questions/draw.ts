@@ -1,0 +1,44 @@
+import type { Readings } from '../quantities/evaluate.ts';
+import type { Written } from '../quantities/step.ts';
+import type { Random } from '../random.ts';
+import type { Direction } from './direction.ts';
+import type { Quantity, Values } from './family.ts';
+import { gridValue } from './number.ts';
+import { faultsOf, isWorthPrinting } from './sound.ts';
+
+const TRIES = 5000;
+
+/**
+ * Givens for a question worth printing, drawn from the family's values until they are sound. Throws where the family's
+ * values leave none, which a test forbids.
+ */
+export function drawGivens(direction: Direction, random: Random, isWanted: (readings: Readings) => boolean = () => true): Readings {
+  for (let i = 0; i < TRIES; i++) {
+    const readings = draw(direction, random);
+    const { values, faults } = faultsOf(direction, readings);
+    if (faults.length === 0 && isWorthPrinting(direction, readings, values) && isWanted(readings)) return readings;
+  }
+  throw new Error(`${direction.family.id}, ${direction.name}: no set of givens in ${TRIES} is worth printing`);
+}
+
+function draw({ body, givens, fixed, name }: Direction, random: Random): Readings {
+  if (body.draw) return { ...fixedReadings(body.quantities, fixed), ...body.draw(random, name) };
+  const drawn = givens.map((id): [string, Written] => [id, oneOf(id, body.quantities[id]!, random)]);
+  return { ...fixedReadings(body.quantities, fixed), ...Object.fromEntries(drawn) };
+}
+
+/** What the quantities are that no setter need give. */
+export function fixedReadings(quantities: Readonly<Record<string, Quantity>>, fixed: readonly string[]): Readings {
+  return Object.fromEntries(fixed.map((id) => [id, quantities[id]!.fixed!]));
+}
+
+function oneOf(id: string, { values }: Quantity, random: Random): Written {
+  if (values === undefined) throw new Error(`${id} is given and has no values to be drawn from`);
+  return pick(values, random);
+}
+
+function pick(values: Values, random: Random): Written {
+  if (!('from' in values)) return random.pick(values);
+  const steps = Math.round((values.to - values.from) / Number(values.step));
+  return gridValue(values.from, values.step, random.integer(0, steps));
+}

@@ -1,0 +1,41 @@
+import type { Digits, Written } from '../quantities/step.ts';
+import { round } from '../quantities/written.ts';
+
+/** What binary arithmetic may have left of a whole number, as a part of it. */
+const NOISE = 1e-10;
+
+const isWhole = (value: number) => Math.abs(value - Math.round(value)) <= NOISE * Math.max(1, Math.abs(value));
+
+/** A multiple of the grain, within what binary arithmetic leaves. */
+export const isMultiple = (value: number, grain: number): boolean => isWhole(value / grain);
+
+const LARGEST_DENOMINATOR = 20;
+
+/** '58/3' for 19.333…, where the denominator is 20 at most; nothing for a decimal that ends, or is none of these. */
+export function simpleFraction(value: number): string | undefined {
+  if (endsWithin(value, 4)) return undefined;
+  for (let below = 2; below <= LARGEST_DENOMINATOR; below++) {
+    if (isWhole(value * below)) return `${Math.round(value * below)}/${below}`;
+  }
+  return undefined;
+}
+
+/** Whether a decimal of so many figures is the whole of it. */
+export function endsWithin(value: number, figures: number): boolean {
+  return Number.isFinite(value) && Math.abs(Number(round(value, { figures }, 'even')) - value) <= NOISE * Math.abs(value);
+}
+
+/** Three figures, or as many as an answer of four has that ends there. */
+export function digitsOf(value: number): Digits {
+  return { figures: endsWithin(value, 4) && !endsWithin(value, 3) ? 4 : 3 };
+}
+
+/** Two values that a reader could take for roundings of the same: within one per cent. */
+export function areAlike(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 0.01 * Math.max(Math.abs(a), Math.abs(b));
+}
+
+/** A grid's values as they are printed, '20.0' with as many decimals as its step has. */
+export function gridValue(from: number, step: Written, index: number): Written {
+  return round(from + index * Number(step), { decimals: step.split('.')[1]?.length ?? 0 }, 'even');
+}

@@ -1,0 +1,87 @@
+import { type Formula, formula } from '../quantities/formula.ts';
+import type { Quantity } from './family.ts';
+import type { Direction } from './direction.ts';
+import { type Exact, exactly, slipped } from './exact.ts';
+import { areAlike, endsWithin, isMultiple, simpleFraction } from './number.ts';
+import type { Readings } from '../quantities/evaluate.ts';
+
+/** Why a set of givens makes no question: a value outside its bounds, or a condition of the family that fails. */
+export type Fault =
+  | { is: 'no value'; id: string }
+  | { is: 'out of bounds'; id: string; value: number; low?: number; high?: number }
+  | { is: 'condition'; reason: string };
+
+/** All quantities of one set of givens, and what is wrong with the set as physics. */
+export function faultsOf({ program, body }: Direction, readings: Readings): { values: Exact; faults: Fault[] } {
+  const values = exactly(program, readings);
+  const bounds = Object.entries(body.quantities).flatMap(([id, quantity]) =>
+    (values.get(id) ?? []).flatMap((value) => boundFault(id, quantity, value, values)),
+  );
+  const failed = Object.entries(body.holds ?? {}).filter(([, expression]) => !(valueOf(expression, values) > 0));
+  const faults = [...bounds, ...failed.map(([reason]): Fault => ({ is: 'condition', reason }))];
+  return { values, faults };
+}
+
+function boundFault(id: string, { between: [low, high] = ['0', undefined] }: Quantity, value: number, values: Exact): Fault[] {
+  if (!Number.isFinite(value)) return [{ is: 'no value', id }];
+  const from = low === undefined ? undefined : valueOf(low, values);
+  const to = high === undefined ? undefined : valueOf(high, values);
+  const outside = (from !== undefined && value <= from) || (to !== undefined && value >= to);
+  return outside ? [{ is: 'out of bounds', id, value, ...(from !== undefined && { low: from }), ...(to !== undefined && { high: to }) }] : [];
+}
+
+/** An expression on the first rows; positive where it names what this direction has not, for then it says nothing. */
+export function valueOf(expression: string, values: Exact): number {
+  const { names, value } = read(expression);
+  return names.every((name) => values.has(name)) ? value(names.map((name) => values.get(name)![0]!)) : Infinity;
+}
+
+const readBefore = new Map<string, Formula>();
+
+function read(expression: string): Formula {
+  const kept = readBefore.get(expression) ?? formula(expression, new Set(expression.match(/[A-Za-z]\w*/g)));
+  readBefore.set(expression, kept);
+  return kept;
+}
+
+/** A mistake with a value of its own on this set: the line it is made in, and what it makes of each answer. */
+export interface SlipValue {
+  id: string;
+  step: string;
+  answers: Readonly<Record<string, number>>;
+}
+
+/** What each slip of a direction comes to; one that leaves no number, or a value that cannot be, is none. */
+export function slipValues({ program, ask }: Direction, readings: Readings, values: Exact): SlipValue[] {
+  return ask.steps.flatMap(({ id: step, slips = {} }) =>
+    Object.keys(slips).flatMap((id) => {
+      const after = exactly(program, readings, new Map([[step, slipped(program, step, id, values)]]));
+      const answers = Object.fromEntries(ask.finds.flatMap((find) => (after.get(find) ?? []).map((value) => [find, value])));
+      return Object.values(answers).every(Number.isFinite) ? [{ id, step, answers }] : [];
+    }),
+  );
+}
+
+/** Whether a set is worth printing: every answer simple and in its place, every slip told apart from it and from the others. */
+export function isWorthPrinting(direction: Direction, readings: Readings, values: Exact): boolean {
+  const { ask, body } = direction;
+  const simple = [...values].every(([id, column]) => {
+    const quantity = body.quantities[id];
+    return quantity === undefined || column.every((value) => isInPlace(quantity, value) && (!ask.finds.includes(id) || isNeat(quantity, value)));
+  });
+  return simple && areApart(slipValues(direction, readings, values), ask.finds, values);
+}
+
+const isInPlace = ({ printed }: Quantity, value: number) => printed === undefined || (value >= printed[0] && value <= printed[1]);
+
+function isNeat({ neat }: Quantity, value: number): boolean {
+  if (neat === 'any') return true;
+  return neat === undefined ? endsWithin(value, 4) || simpleFraction(value) !== undefined : isMultiple(value, neat);
+}
+
+/** Each slip shows in at least one answer, and no two slips look the same in all of them. */
+function areApart(slips: readonly SlipValue[], finds: readonly string[], values: Exact): boolean {
+  const right = Object.fromEntries(finds.map((id) => [id, values.get(id)?.[0] ?? 0]));
+  const all = [right, ...slips.map(({ answers }) => ({ ...right, ...answers }))];
+  return all.every((one, place) => all.slice(0, place).every((other) => finds.some((id) => !areAlike(one[id]!, other[id]!))));
+}
