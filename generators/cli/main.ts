@@ -14,8 +14,6 @@ const ALL: Commands = {
   plan: async () => (await import('./plan.ts')).plan,
   solve: async () => (await import('./solve.ts')).solve,
   families: async () => (await import('./families.ts')).families,
-  solve: async () => (await import('./solve.ts')).solve,
-  families: async () => (await import('./families.ts')).families,
 };
 
 const USER = 1;
