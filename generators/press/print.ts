@@ -4,7 +4,7 @@ import { endOf, isGone, whileAlive } from './alive.ts';
 import { type BrowserFound, findBrowser } from './browser.ts';
 import { launch } from './launch.ts';
 import { BadDocument, pdfOf } from './page.ts';
-import { pageCount, undated } from './pdf.ts';
+import { pageCount, settled } from './pdf.ts';
 import type { Environment } from './places.ts';
 import { turns } from './turns.ts';
 import { writeWhole } from './write-whole.ts';
@@ -46,7 +46,7 @@ export async function openPress({ env = process.env, found, workers = 1 }: Press
     found: chosen,
     async print(html, file, { title } = {}) {
       const pdf = await turn(() => twice(browsers.current, (browser) => whileAlive(browser, pdfOf(browser, html, title)), file));
-      await writeWhole(file, undated(pdf));
+      await writeWhole(file, settled(pdf));
       return { pages: pageCount(pdf) };
     },
     close: browsers.end,
