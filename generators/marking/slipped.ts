@@ -14,7 +14,7 @@ export function slipped(right: Program, made: readonly Made[]): Program {
   if (made.length === 0) return right;
   const kept = variants.get(right) ?? new Map<string, Program>();
   variants.set(right, kept);
-  const key = JSON.stringify(made.map(({ at, slip }) => [at, slip.id]));
+  const key = made.map(({ at, slip }) => `${at}\n${slip.id}`).join('\n\n');
   const there = kept.get(key) ?? program(right.steps.flatMap((step) => made.filter(({ at }) => at === step.id).reduce((so, { slip }) => withSlip(so, slip, right), [step])));
   kept.set(key, there);
   return there;

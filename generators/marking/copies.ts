@@ -1,0 +1,55 @@
+import type { Marked } from './award.ts';
+import { lastPlace } from './last-place.ts';
+import type { StudentMarks } from './mark-class.ts';
+import { within } from './reach.ts';
+
+/**
+ * Answers of one student that fit another's sheet better than the own one: a question for the teacher. Two who worked
+ * together, a sheet taken by mistake and a row typed in the wrong place look the same.
+ */
+export interface CopyQuestion {
+  student: StudentMarks;
+  other: StudentMarks;
+  /** Places of the answers that are the other's. */
+  same: number[];
+  /** Those among them that do not follow on the own sheet, so that they tell. */
+  telling: number[];
+}
+
+/** Three figures that are wrong here and right there are no chance; two are not, where nothing speaks for the own sheet. */
+const TELL = 3;
+const TELL_WITHOUT_OWN = 2;
+/** Fewer answers than these do not say that nothing speaks for the own sheet. */
+const FEWEST = 5;
+
+/** For each student whose answers raise the question, the sheet that they fit best. */
+export function copies(students: readonly StudentMarks[]): CopyQuestion[] {
+  return students.flatMap((student): CopyQuestion[] => {
+    const wrong = placesOf(student, ({ verdict }) => verdict === 'wrong');
+    if (wrong.length < TELL_WITHOUT_OWN) return [];
+    const found = students.flatMap((other) => (other === student || other.absent ? [] : compare(student, other, wrong)));
+    return found.sort((a, b) => b.telling.length - a.telling.length || b.same.length - a.same.length).slice(0, 1);
+  });
+}
+
+function placesOf({ answers }: StudentMarks, is: (answer: Marked) => boolean): number[] {
+  return answers.flatMap((answer, i) => (is(answer) ? [i] : []));
+}
+
+function compare(student: StudentMarks, other: StudentMarks, wrong: readonly number[]): CopyQuestion[] {
+  const telling = wrong.filter((i) => isSame(student.answers[i]!, other.answers[i]!));
+  if (telling.length < TELL_WITHOUT_OWN) return [];
+  const written = placesOf(student, ({ value }) => value !== undefined);
+  const same = written.filter((i) => isSame(student.answers[i]!, other.answers[i]!));
+  const nothingOwn = same.length === written.length && written.length >= FEWEST;
+  return telling.length >= TELL || nothingOwn ? [{ student, other, same, telling }] : [];
+}
+
+/** What the other wrote, to one unit in the last place that both have, or what is accepted on the other's sheet. */
+function isSame(mine: Marked, theirs: Marked): boolean {
+  if (mine.value === undefined) return false;
+  const value = Number(mine.value);
+  if (theirs.value === undefined) return within(value, theirs.accept);
+  const unit = Number(`1e${Math.max(lastPlace(mine.value), lastPlace(theirs.value))}`);
+  return within(value, [Number(theirs.value) - unit, Number(theirs.value) + unit]) || within(value, theirs.accept);
+}
