@@ -19,6 +19,9 @@ const SAME_LETTERS = '--font-render-hinting=none';
 /** A browser starts within a second or two, on a machine with much else to do within ten. */
 const STARTING = 30_000;
 
+/** What fills a browser's window with suggestions is half of the work of its start. */
+const NO_SUGGESTIONS = '--disable-features=WebUIOmniboxPopup,WebUIOmniboxAimPopup';
+
 /** Stands as Creator in the PDF, in place of the machine's own details. */
 const CREATOR = '--user-agent=Slidewire';
 
@@ -43,7 +46,7 @@ function launchWith(found: BrowserFound, sandbox: string[]): Promise<Browser> {
     env: { ...process.env, ...found.env },
     pipe: true,
     protocolTimeout: PATIENCE,
-    args: [...sandbox, ...NO_NETWORK, SAME_LETTERS, CREATOR],
+    args: [...sandbox, ...NO_NETWORK, SAME_LETTERS, NO_SUGGESTIONS, CREATOR],
   });
   // One that is killed while it starts may never answer.
   return inTime(started, STARTING, 'it does not answer');
