@@ -64,7 +64,8 @@ function classPath(order: Order, flags: Flags, orderPath: string | undefined): s
   return orderPath === undefined || flags['class'] !== undefined ? order.class : resolve(dirname(orderPath), order.class);
 }
 
-function bytes(file: string): Buffer {
+/** What a file holds; a UserMistake where it cannot be read. */
+export function bytes(file: string): Buffer {
   try {
     return readFileSync(file);
   } catch (cause) {

@@ -10,6 +10,7 @@ const ALL: Commands = {
   pack: async () => (await import('./pack.ts')).pack,
   issue: async () => (await import('./issue.ts')).issue,
   join: async () => (await import('./join.ts')).join,
+  working: async () => (await import('./working.ts')).working,
   experiments: async () => (await import('./experiments.ts')).experiments,
   plan: async () => (await import('./plan.ts')).plan,
   solve: async () => (await import('./solve.ts')).solve,

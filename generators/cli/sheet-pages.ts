@@ -2,9 +2,11 @@ import { circuits } from '../experiments/circuits.ts';
 import { experimentNamed } from '../experiments/index.ts';
 import type { Order } from '../order/schema.ts';
 import { readWireAsk } from '../order/wire-ask.ts';
+import type { Doubt } from '../sheets/doubts.ts';
 import { type Issue, programOf } from '../sheets/issue.ts';
-import { keyPage, knownGap, solutionPage, worksheetPage } from '../sheets/pages.ts';
+import { type PageWords, keyPage, knownGap, measuredPage, solutionPage, worksheetPage } from '../sheets/pages.ts';
 import { type Tables, askFor } from '../sheets/tables.ts';
+import type { Sheet } from '../sheets/sheet.ts';
 import { workOut } from '../sheets/worked.ts';
 import { type Words, knownNames } from './content.ts';
 
@@ -18,15 +20,23 @@ export type MakePage = (kind: Kind, issue: Issue, place: number) => object;
 export function sheetPages(order: Order, tables: Tables, words: Words): MakePage {
   const experiment = experimentNamed(order.experiment);
   const known = knownNames(tables);
-  const pageWords = { spoken: words.spoken, known: words.experiment.known, figures: words.figures, graphs: words.experiment.graphs ?? {} };
   return (kind, issue, place) => {
     const program = programOf(experiment, issue.sheet);
     const ask = askFor(order, issue.wires.map((wire) => readWireAsk(wire, known)), tables);
     const wired = experiment.layout.circuit && circuits[experiment.layout.circuit];
     const circuit = wired?.({ id: `circuit-${place}`, known: knownGap(issue.sheet), symbol: order.symbols === 'IEC' ? 'rectangle' : 'zigzag', named: true }, words.figures);
-    const common = { issue, order, ask, words: pageWords, ...(circuit !== undefined && { circuit }), place };
+    const common = { issue, order, ask, words: pageWords(words), ...(circuit !== undefined && { circuit }), place };
     if (kind === 'worksheet') return worksheetPage(common, program, experiment);
     const worked = workOut(issue.sheet, program);
     return kind === 'key' ? keyPage(common, worked, experiment) : solutionPage(common, worked, experiment);
   };
 }
+
+/** Makes what the template of a measured record receives. */
+export function measuredRecord(order: Order, tables: Tables, words: Words): (sheet: Sheet, name: string, found: readonly Doubt[]) => object {
+  const experiment = experimentNamed(order.experiment);
+  const ask = askFor(order, order.wires, tables);
+  return (sheet, name, found) => measuredPage({ sheet, name, order, ask, words: pageWords(words) }, workOut(sheet, programOf(experiment, sheet)), experiment, found);
+}
+
+const pageWords = (words: Words): PageWords => ({ spoken: words.spoken, known: words.experiment.known, figures: words.figures, graphs: words.experiment.graphs ?? {} });

@@ -12,17 +12,17 @@ export function conventions(order: Order, ask: Ask, experiment: Experiment, step
   return {
     ties: order.rounding,
     tables: order.tables,
-    drawn: byReading(readings, latitudes(order)),
-    limits: byReading(readings, limits(order, ask)),
+    drawn: byInstrument(readings, latitudes(order)),
+    limits: byInstrument(readings, limits(order, ask)),
     halfWidths: experiment.halfWidths(ask),
   };
 }
 
 /** What belongs to an instrument belongs to every reading that is taken on it. */
-function byReading<T>(readings: readonly Reading[], byInstrument: Partial<Record<Instrument, T>>): Record<string, T> {
+export function byInstrument<T>(readings: readonly Reading[], sizes: Partial<Record<Instrument, T>>): Record<string, T> {
   return Object.fromEntries(
     readings.flatMap(({ id, on }) => {
-      const found = on && byInstrument[on];
+      const found = on && sizes[on];
       return found === undefined ? [] : [[id, found]];
     }),
   );

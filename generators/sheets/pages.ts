@@ -14,6 +14,7 @@ import { type AnswerRow, answerRows } from './answers.ts';
 import { type GraphsInWords, graphPapers, plots } from './graphs.ts';
 import type { Issue } from './issue.ts';
 import type { Sheet } from './sheet.ts';
+import type { Doubt } from './doubts.ts';
 import { roughly } from './rough.ts';
 import { type KeyView, type WorksheetView, keyView, worksheetView } from './view.ts';
 import { type StandardView, type WorstView, standardView, worstView } from './uncertainty-view.ts';
@@ -67,8 +68,17 @@ export interface PageWords {
   graphs: GraphsInWords;
 }
 
+/** The record of readings that were really taken. */
+export interface MeasuredPage extends SolutionPage {
+  limits: KeyPage['limits'];
+  worst: WorstView[];
+  standard: StandardView[];
+  /** What asks for a second look, by what it is about, with the blanks of its sentence. */
+  doubts: { about: Doubt['about']; blanks: Blanks }[];
+}
+
 interface Common {
-  issue: Issue;
+  issue: Pick<Issue, 'sheet' | 'roll' | 'name' | 'code'>;
   order: Order;
   ask: Ask;
   words: PageWords;
@@ -100,7 +110,7 @@ export function solutionPage(common: Common, worked: Worked, experiment: Experim
 }
 
 /** The teacher's key. */
-export function keyPage(common: Common, worked: Worked, experiment: Experiment): KeyPage {
+export function keyPage(common: Common & { issue: Issue }, worked: Worked, experiment: Experiment): KeyPage {
   const { issue, words } = common;
   const { layout } = experiment;
   return {
@@ -108,10 +118,30 @@ export function keyPage(common: Common, worked: Worked, experiment: Experiment):
     template: 'key',
     answers: answerRows(worked, layout, words.spoken),
     drawn: drawnLines(issue, worked, words.spoken),
-    limits: limitLines(issue, worked, words.spoken),
-    worst: layout.uncertain.map((id) => worstView(worked, id, words.spoken)),
-    standard: layout.uncertain.map((id) => standardView(worked, id, words.spoken)),
+    ...uncertainties(issue.sheet, worked, layout, words.spoken),
     truths: layout.truths.map(({ id, unit }) => ({ id, value: roughly(issue.truth[id]!, unit, words.spoken) })),
+  };
+}
+
+function uncertainties(sheet: Sheet, worked: Worked, { uncertain }: Layout, words: SpokenWords): Pick<KeyPage, 'limits' | 'worst' | 'standard'> {
+  return {
+    limits: limitLines(sheet, worked, words),
+    worst: uncertain.map((id) => worstView(worked, id, words)),
+    standard: uncertain.map((id) => standardView(worked, id, words)),
+  };
+}
+
+/** A record is nobody's sheet: it has no roll and no code. */
+export function measuredPage(given: Omit<Common, 'issue' | 'place'> & { sheet: Sheet; name: string }, worked: Worked, experiment: Experiment, doubts: readonly Doubt[]): MeasuredPage {
+  const { sheet, name, words } = given;
+  const common = { ...given, place: 0, issue: { sheet, name, roll: '', code: '' } };
+  const of = ({ id, row }: Doubt) => ({ quantity: symbolLine(worked.program, id, words.spoken), row: String(row + 1) });
+  return {
+    ...solutionPage(common, worked, experiment),
+    template: 'measured',
+    foot: name,
+    ...uncertainties(sheet, worked, experiment.layout, words.spoken),
+    doubts: doubts.map((doubt) => ({ about: doubt.about, blanks: { ...of(doubt), low: String(given.order.window[0]), high: String(given.order.window[1]) } })),
   };
 }
 
@@ -122,7 +152,7 @@ function drawnLines({ sheet }: Issue, { program }: Worked, words: SpokenWords): 
   }));
 }
 
-function limitLines({ sheet }: Issue, { program }: Worked, words: SpokenWords): KeyPage['limits'] {
+function limitLines(sheet: Sheet, { program }: Worked, words: SpokenWords): KeyPage['limits'] {
   return Object.entries(sheet.conventions.limits).map(([id, limit]) => ({
     id,
     value: 'absolute' in limit ? roughly(limit.absolute, program.step(id).unit, words, 1) : roughly(100 * limit.fraction, '%', words, 1),
