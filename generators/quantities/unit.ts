@@ -19,6 +19,22 @@ const units: Record<string, Unit> = {
   mm: { tex: '\\mathrm{mm}', math: 'mm', tens: -3, coherent: 'm' },
   '°C': { tex: '{}^{\\circ}\\mathrm{C}', math: 'degC', tens: 0, coherent: '°C' },
   'Ω m': { tex: '\\Omega\\,\\mathrm{m}', math: 'ohm m', tens: 0, coherent: 'Ω m' },
+  'kΩ': { tex: '\\mathrm{k}\\Omega', math: 'kohm', tens: 3, coherent: 'Ω' },
+  'Ω²': { tex: '\\Omega^{2}', math: 'ohm^2', tens: 0, coherent: 'Ω²' },
+  'Ω/m': { tex: '\\Omega/\\mathrm{m}', math: 'ohm/m', tens: 0, coherent: 'Ω/m' },
+  'Ω/cm': { tex: '\\Omega/\\mathrm{cm}', math: 'ohm/cm', tens: 2, coherent: 'Ω/m' },
+  V: { tex: '\\mathrm{V}', math: 'V', tens: 0, coherent: 'V' },
+  mV: { tex: '\\mathrm{mV}', math: 'mV', tens: -3, coherent: 'V' },
+  'V/cm': { tex: '\\mathrm{V}/\\mathrm{cm}', math: 'V/cm', tens: 2, coherent: 'V/m' },
+  'V/m': { tex: '\\mathrm{V}/\\mathrm{m}', math: 'V/m', tens: 0, coherent: 'V/m' },
+  A: { tex: '\\mathrm{A}', math: 'A', tens: 0, coherent: 'A' },
+  mA: { tex: '\\mathrm{mA}', math: 'mA', tens: -3, coherent: 'A' },
+  'µA': { tex: '\\mu\\mathrm{A}', math: 'uA', tens: -6, coherent: 'A' },
+  W: { tex: '\\mathrm{W}', math: 'W', tens: 0, coherent: 'W' },
+  'mm²': { tex: '\\mathrm{mm}^{2}', math: 'mm^2', tens: -6, coherent: 'm²' },
+  'm²': { tex: '\\mathrm{m}^{2}', math: 'm^2', tens: 0, coherent: 'm²' },
+  '/°C': { tex: '/{}^{\\circ}\\mathrm{C}', math: 'K^-1', tens: 0, coherent: '/°C' },
+  '°': { tex: '{}^{\\circ}', math: 'deg', tens: 0, coherent: '°' },
 };
 
 /** The unit of that name; a name that is not in the list is a mistake of the program. */

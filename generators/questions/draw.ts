@@ -23,7 +23,8 @@ export function drawGivens(direction: Direction, random: Random, isWanted: (read
 
 function draw({ body, givens, fixed, name }: Direction, random: Random): Readings {
   if (body.draw) return { ...fixedReadings(body.quantities, fixed), ...body.draw(random, name) };
-  const drawn = givens.map((id): [string, Written] => [id, oneOf(id, body.quantities[id]!, random)]);
+  const varied = fixed.filter((id) => body.quantities[id]!.values !== undefined);
+  const drawn = [...givens, ...varied].map((id): [string, Written] => [id, oneOf(id, body.quantities[id]!, random)]);
   return { ...fixedReadings(body.quantities, fixed), ...Object.fromEntries(drawn) };
 }
 

@@ -13,7 +13,7 @@ export interface Quantity {
   unit: string;
   /** What it is drawn from where it is given. */
   values?: Values;
-  /** What it is unless a setter says otherwise; such a quantity need not be given. */
+  /** What it is unless a setter says otherwise; such a quantity need not be given. A drawn question varies it where it has values. */
   fixed?: Written;
   /** Expressions between which it must lie, ends excluded; '0' and nothing above where left out. */
   between?: readonly [low: string | undefined, high: string | undefined];

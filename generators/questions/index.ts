@@ -1,12 +1,20 @@
 import { UserMistake } from '../mistake.ts';
 import { didYouMean } from '../near-miss.ts';
 import { balance } from './families/balance.ts';
+import { bothGaps } from './families/both-gaps.ts';
+import { combination } from './families/combination.ts';
+import { endCorrections } from './families/end-corrections.ts';
+import { endCorrectionsFound } from './families/end-corrections-found.ts';
+import { removed } from './families/removed.ts';
+import { ring } from './families/ring.ts';
+import { scaling } from './families/scaling.ts';
+import { series } from './families/series.ts';
 import { interchange } from './families/interchange.ts';
 import { shunt } from './families/shunt.ts';
 import type { Family } from './family.ts';
 
 /** All families, in the order of a syllabus. */
-export const families: readonly Family[] = [balance, interchange, shunt];
+export const families: readonly Family[] = [balance, interchange, scaling, series, removed, shunt, bothGaps, combination, ring, endCorrections, endCorrectionsFound];
 
 /** The family of that id; UserMistake with the nearest where there is none. */
 export function familyNamed(id: string): Family {

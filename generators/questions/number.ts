@@ -25,9 +25,11 @@ export function endsWithin(value: number, figures: number): boolean {
   return Number.isFinite(value) && Math.abs(Number(round(value, { figures }, 'even')) - value) <= NOISE * Math.abs(value);
 }
 
-/** Three figures, or as many as an answer of four has that ends there. */
-export function digitsOf(value: number): Digits {
-  return { figures: endsWithin(value, 4) && !endsWithin(value, 3) ? 4 : 3 };
+/** Three figures, or four where the value ends there; a line on the way that does not end has two more, so that the answer is not moved. */
+export function digitsOf(value: number, isAnswer: boolean): Digits {
+  if (endsWithin(value, 3)) return { figures: 3 };
+  if (endsWithin(value, 4)) return { figures: 4 };
+  return { figures: isAnswer ? 3 : 5 };
 }
 
 /** Two values that a reader could take for roundings of the same: within one per cent. */
@@ -38,4 +40,10 @@ export function areAlike(a: number, b: number): boolean {
 /** A grid's values as they are printed, '20.0' with as many decimals as its step has. */
 export function gridValue(from: number, step: Written, index: number): Written {
   return round(from + index * Number(step), { decimals: step.split('.')[1]?.length ?? 0 }, 'even');
+}
+
+/** A value that is to be given, to three figures: '7.50', '12'. */
+export function asPrinted(value: number): Written {
+  const written = round(value, { figures: 3 }, 'even');
+  return value >= 10 ? written.replace(/\.0+$/, '') : written;
 }

@@ -1,6 +1,6 @@
 /** Commands of TeX that are one letter or sign in text. */
 const SIGNS: Record<string, string> = {
-  times: ' × ', alpha: 'α', beta: 'β', delta: 'δ', Delta: 'Δ', rho: 'ρ', sigma: 'σ', theta: 'θ', pi: 'π', Omega: 'Ω', lambda: 'λ', varepsilon: 'ε', pm: ' ± ', sum: '∑', circ: '°', prime: '′', quad: '  ', '%': '%', ',': ' ', ';': ' ',
+  times: ' × ', alpha: 'α', beta: 'β', delta: 'δ', Delta: 'Δ', rho: 'ρ', sigma: 'σ', theta: 'θ', pi: 'π', Omega: 'Ω', lambda: 'λ', mu: 'µ', kappa: 'κ', varepsilon: 'ε', pm: ' ± ', sum: '∑', circ: '°', prime: '′', quad: '  ', '%': '%', ',': ' ', ';': ' ',
 };
 const RAISED: Record<string, string> = { '-': '⁻', 0: '⁰', 1: '¹', 2: '²', 3: '³', 4: '⁴', 5: '⁵', 6: '⁶', 7: '⁷', 8: '⁸', 9: '⁹', '°': '°', '′': '′' };
 const LOWERED: Record<string, string> = { 0: '₀', 1: '₁', 2: '₂', 3: '₃', 4: '₄', 5: '₅', 6: '₆', 7: '₇', 8: '₈', 9: '₉', x: 'ₓ', t: 'ₜ', p: 'ₚ', s: 'ₛ' };
@@ -11,7 +11,7 @@ const LOWERED: Record<string, string> = { 0: '₀', 1: '₁', 2: '₂', 3: '₃'
  */
 export function plainText(tex: string): string {
   const reader = { tex, at: 0 };
-  return sequence(reader, '').replace(/ {2,}/g, ' ').trim();
+  return sequence(reader, '').replace(/ {2,}/g, ' ').replace(/ °(?!C)/g, '°').trim();
 }
 
 interface Reader {

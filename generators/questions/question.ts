@@ -75,14 +75,14 @@ function answer(id: string, exact: Exact, values: Values, ranges: Map<string, In
 }
 
 /** The same program with answers that end written in full, and the wire's length in formulas as the number that it is. */
-function asShown({ program, body }: Direction, readings: Readings, exact: Exact): Program {
+function asShown({ program, body, ask }: Direction, readings: Readings, exact: Exact): Program {
   const steps = program.steps.map((step): Step => {
     if (step.kind === 'verdict') return step;
     const { tex, digits } = body.quantities[step.id]!;
     const symbol = tex ?? [readings[step.id] ?? step.id].flat()[0]!;
     const column = exact.get(step.id)!;
-    const ends = digits === undefined && column.length === 1 && (step.kind === 'relation' || step.kind === 'summary');
-    return { ...step, tex: symbol, ...(ends && { digits: digitsOf(column[0]!) }) } as Step;
+    if (step.kind !== 'relation' && step.kind !== 'summary') return { ...step, tex: symbol };
+    return { ...step, tex: symbol, ...(digits === undefined && column.length === 1 && { digits: digitsOf(column[0]!, ask.finds.includes(step.id)) }) };
   });
   const byId = new Map(steps.map((step) => [step.id, step]));
   return { ...program, steps, step: (id) => byId.get(id) as ReturnType<Program['step']> };

@@ -60,7 +60,7 @@ export function questionView(question: Question, family: FamilyWords, shared: Qu
     ask,
     givens: direction.givens.map((id) => ({ id, value: equation(question, id, words) })),
     steps: direction.ask.steps.flatMap(({ id, decide, marks: method = 1 }) => {
-      const sentence = family.steps?.[id];
+      const sentence = family.steps?.[`${direction.name} ${id}`] ?? family.steps?.[id];
       return [{ id, ...(sentence !== undefined && { say: say(sentence) }), lines: decide ? [] : stepLines(question, id, words), marks: method }];
     }),
     answers: question.answers.map((answer) => answerView(question, answer, words)),

@@ -7,7 +7,7 @@ export interface FamilyWords {
   stems: Record<string, string[]>;
   /** Wordings of what is asked, by direction. */
   asks: Record<string, string[]>;
-  /** What is said before a line of working, by the quantity it makes. */
+  /** What is said before a line of working, by the quantity it makes; 'both X' is for the direction `both` alone. */
   steps?: Record<string, string>;
   /** What is said to who made a slip, by its name. */
   slips?: Record<string, string>;

@@ -2,7 +2,7 @@ import { unit as mathUnit } from 'mathjs';
 import { expect, test } from 'vitest';
 import { unit } from '../../generators/quantities/unit.ts';
 
-test.each(['Ω', 'mΩ', 'm', 'cm', 'mm', 'Ω m'])('%s is the stated power of ten of its coherent unit, as mathjs has it', (name) => {
+test.each(['Ω', 'mΩ', 'kΩ', 'm', 'cm', 'mm', 'mm²', 'm²', 'Ω m', 'Ω²', 'Ω/m', 'Ω/cm', 'V', 'mV', 'V/m', 'V/cm', 'A', 'mA', 'µA', 'W', '/°C', '°'])('%s is the stated power of ten of its coherent unit, as mathjs has it', (name) => {
   const { math, tens, coherent } = unit(name);
   expect(mathUnit(1, math).toNumber(unit(coherent).math)).toBeCloseTo(10 ** tens, 12);
 });

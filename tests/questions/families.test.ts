@@ -43,7 +43,7 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (id,
       const unknowns = direction.ask.steps.filter(({ decide }) => !decide).map((step) => step.id);
       const known = Object.fromEntries([...values].map(([name, column]) => [name, column[0]!]));
       const start = { ...known, ...Object.fromEntries(unknowns.map((name, i) => [name, known[name]! * (1.04 + 0.02 * i)])) };
-      const told = tellable((v) => equations!(v, direction.choice), start);
+      const told = tellable((v) => equations!(v, direction.choice, direction.name), start);
       expect(told(start).length, `equations for ${direction.name}`).toBeGreaterThanOrEqual(unknowns.length);
       const found = solveNumerically(told, start, unknowns);
       for (const name of unknowns) expect(Math.abs(found[name]! / known[name]! - 1), `${direction.name}: ${name}`).toBeLessThan(1e-6);
