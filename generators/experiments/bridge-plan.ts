@@ -21,8 +21,10 @@ export function idealNull(known: Ask['known'], R: number, X: number): number {
   return (100 * (known === 'left' ? R : X)) / (R + X);
 }
 
-export function planBridge({ wire, known, bench, window: [low, high] }: Ask): BridgePlan {
-  const X = nominalResistance(wire);
+export const planBridge = (ask: Ask): BridgePlan => planResistance(ask, nominalResistance(ask.wire));
+
+/** What can be done with a resistance of X ohms. */
+export function planResistance({ known, bench, window: [low, high] }: Omit<Ask, 'wire'>, X: number): BridgePlan {
   const usable = boxValues(bench.box.plugs)
     .map((R) => ({ R, l: idealNull(known, Number(R), X) }))
     .filter(({ l }) => l >= low && l <= high);

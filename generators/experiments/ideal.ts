@@ -5,8 +5,7 @@ import type { Ask } from './ask.ts';
 import { planBridge } from './bridge-plan.ts';
 
 /** The bridge table with every error left out, at settings spread over the usable ones. */
-export function idealBridge(ask: Ask): Readings {
-  const { usable } = planBridge(ask);
+export function idealBridge(ask: Ask, { usable } = planBridge(ask)): Readings {
   const chosen = Array.from({ length: ask.rows }, (_, row) => usable[Math.floor(((row + 0.5) * usable.length) / ask.rows)]!);
   return { R: chosen.map(({ R }) => R), l: chosen.map(({ l }) => nearestMark(l, ask.bench.bridge.scaleDivision)) };
 }

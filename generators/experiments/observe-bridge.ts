@@ -13,8 +13,8 @@ export interface BridgeTable {
 }
 
 /** Rows of a bridge table: settings spread over the usable range, each null point found and read inside the window. Undefined where the bench does not give them. */
-export function observeBridge(ask: Ask, bridge: Bridge, box: Box, X: number, random: Random): BridgeTable | undefined {
-  const rows = observeRows(ask, planBridge(ask).usable, random, (R) => observeNull(ask, bridge, box, R, X, ask.known, random));
+export function observeBridge(ask: Ask, bridge: Bridge, box: Box, X: number, random: Random, { usable } = planBridge(ask)): BridgeTable | undefined {
+  const rows = observeRows(ask, usable, random, (R) => observeNull(ask, bridge, box, R, X, ask.known, random));
   return rows && { R: rows.map(({ R }) => R), l: rows.map(({ read }) => read) };
 }
 
