@@ -6,7 +6,7 @@ import type { Issue } from '../sheets/issue.ts';
 import { type Ledger, ledgerJsonSchema, ledgerText } from '../sheets/ledger.ts';
 import type { Tables } from '../sheets/tables.ts';
 import { loadWords } from './content.ts';
-import { printPack } from './pack-files.ts';
+import type { printPack } from './pack-files.ts';
 import { type Progress, progress, silent } from './progress.ts';
 import { ledgerOf } from './record-file.ts';
 
@@ -21,16 +21,16 @@ interface Fill {
 /** Fills the folder of a pack with all that its ledger issues. */
 export async function fillPack(fill: Fill): Promise<void> {
   await writeRecord(fill);
-  await withPress(async (press) => {
-    await print(fill, press, fill.partial, fill.ledger.issues.filter(({ sitting }) => sitting === 1), progress());
-    await printFurther(fill, press, fill.ledger.issues);
+  await withPress(async (printer) => {
+    await print(fill, printer, fill.partial, fill.ledger.issues.filter(({ sitting }) => sitting === 1), progress());
+    await printFurther(fill, printer, fill.ledger.issues);
   });
 }
 
 /** Fills the folder with a grown ledger and these further sets alone. */
 export async function fillFurther(fill: Fill, issues: readonly Issue[]): Promise<void> {
   await writeRecord(fill);
-  await withPress((press) => printFurther(fill, press, issues));
+  await withPress((printer) => printFurther(fill, printer, issues));
 }
 
 async function writeRecord({ partial, ledger }: Fill): Promise<void> {
@@ -39,16 +39,23 @@ async function writeRecord({ partial, ledger }: Fill): Promise<void> {
   await writeFile(join(partial, 'teacher', 'ledger.schema.json'), `${JSON.stringify(ledgerJsonSchema(), null, 1)}\n`);
 }
 
-async function withPress(work: (press: Press) => Promise<void>): Promise<void> {
-  const press = await openPress({ workers: 2 });
+/** A browser that runs, and what lays out the documents for it. */
+interface Printer {
+  press: Press;
+  printPack: typeof printPack;
+}
+
+/** The browser starts while the part of the program that lays out is loaded. */
+async function withPress(work: (printer: Printer) => Promise<void>): Promise<void> {
+  const [press, { printPack }] = await Promise.all([openPress({ workers: 2 }), import('./pack-files.ts')]);
   try {
-    await work(press);
+    await work({ press, printPack });
   } finally {
     await press.close();
   }
 }
 
-async function print({ order, tables }: Fill, press: Press, folder: string, issues: Issue[], told: Progress): Promise<void> {
+async function print({ order, tables }: Fill, { press, printPack }: Printer, folder: string, issues: Issue[], told: Progress): Promise<void> {
   for (const whose of ['students', 'teacher']) await mkdir(join(folder, whose, 'single'), { recursive: true });
   await printPack({ partial: folder, press, order, tables, issues, words: loadWords(order.language, order.experiment), progress: told });
 }
@@ -62,11 +69,11 @@ const FURTHER = [
 ];
 
 /** Prints the sets of later sittings, each as a pack of its own whose documents are then put among the others. */
-async function printFurther(fill: Fill, press: Press, issues: readonly Issue[]): Promise<void> {
+async function printFurther(fill: Fill, printer: Printer, issues: readonly Issue[]): Promise<void> {
   const own = join(fill.partial, 'further');
   for (const issue of issues) {
     if (issue.sitting === 1) continue;
-    await print(fill, press, own, [issue], silent);
+    await print(fill, printer, own, [issue], silent);
     for (const { from, begins, to } of FURTHER) {
       const made = (await readdir(join(own, ...from))).find((name) => name.startsWith(begins));
       if (made !== undefined) await put(join(own, ...from, made), `${join(fill.partial, ...to)}-${further(issue, fill.ledger)}.pdf`);
