@@ -66,25 +66,30 @@ export interface Relation extends Quantity {
   slips?: Slip[];
 }
 
-/** One value from a whole table: the mean of a column, or the line y = slope · x + intercept through two. */
+/** One value from a whole table: the mean of a column, or the line y = slope · x + intercept through two, its intercept free or held at zero. */
 export interface Summary extends Quantity {
   kind: 'summary';
-  by: 'mean' | 'slope' | 'intercept';
+  by: 'mean' | 'slope' | 'intercept' | 'slope through origin';
   /** One column for a mean; x and y for a line. */
   of: string[];
   digits: Digits;
   slips?: Slip[];
+  /** The student reads it off a graph: a line that was laid by eye is honest too. */
+  byEye?: true;
   /** Of a mean: the influence that stands for the resolution of its column, left out where the scatter of the rows holds it already. */
   resolution?: string;
 }
 
-/** A choice with a reason; the words for each choice are content. With `per` one for every row of that table. */
+/**
+ * A choice with a reason; the words for each choice are content. With `per` one for every row of that table. It may look at
+ * values, at the maximum permissible error (`worst`) and at the half-width of the 95 % interval (`expanded`; one value a sheet).
+ */
 export interface Verdict {
   kind: 'verdict';
   id: string;
   per?: string;
   choices: string[];
-  decide(on: { value(id: string): number; rows(id: string): number[]; worst(id: string): number }): string;
+  decide(on: { value(id: string): number; rows(id: string): number[]; worst(id: string): number; expanded(id: string): number }): string;
 }
 
 export type Input = Reading | Given | Influence;

@@ -89,7 +89,7 @@ function asShown({ program, body, ask }: Direction, readings: Readings, exact: E
 }
 
 function verdicts({ program }: Direction, exact: Exact): Record<string, string> {
-  const on = { rows: (id: string) => [...exact.get(id)!], value: (id: string) => exact.get(id)![0]!, worst: () => 0 };
+  const on = { rows: (id: string) => [...exact.get(id)!], value: (id: string) => exact.get(id)![0]!, worst: () => 0, expanded: () => 0 };
   return Object.fromEntries(program.steps.flatMap((step) => (step.kind === 'verdict' ? [[step.id, step.decide(on)]] : [])));
 }
 

@@ -38,21 +38,22 @@ export function workOut(sheet: Sheet, program: Program, own: Own = {}): Worked {
   let known: Sensitivities | undefined;
   const gradients = () => (known ??= sensitivities(program, values));
   const worst = (id: string, row = 0) => worstCase(gradients().of(id, row), values, limits);
+  const budget = (id: string) => standardUncertainty(gradients().of(id), gradients().scatters, values, halfWidths);
   return {
     program,
     values,
     cells: (id) => values.written.get(id)!.map((shown, row) => ({ shown, exact: values.exact.get(id)![row]!, accept: ranges.get(id)![row]! })),
     worst,
-    budget: (id) => standardUncertainty(gradients().of(id), gradients().scatters, values, halfWidths),
-    verdicts: () => verdicts(program, values, worst),
+    budget,
+    verdicts: () => verdicts(program, values, worst, (id) => budget(id).expanded),
   };
 }
 
-function verdicts(program: Program, values: Values, worst: (id: string, row: number) => number): Record<string, string[]> {
+function verdicts(program: Program, values: Values, worst: (id: string, row: number) => number, expanded: (id: string) => number): Record<string, string[]> {
   const rows = (id: string) => values.exact.get(id)!;
   const inRow = (id: string, row: number) => rows(id)[rows(id).length === 1 ? 0 : row]!;
   const choiceOf = (step: Verdict, row: number) => {
-    const choice = step.decide({ rows, value: (id) => inRow(id, row), worst: (id) => worst(id, rows(id).length === 1 ? 0 : row) });
+    const choice = step.decide({ rows, value: (id) => inRow(id, row), worst: (id) => worst(id, rows(id).length === 1 ? 0 : row), expanded });
     if (!step.choices.includes(choice)) throw new Error(`${step.id}: "${choice}" is not one of its choices`);
     return choice;
   };
