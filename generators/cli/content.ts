@@ -62,6 +62,18 @@ export function loadFigureWords(language: string): FigureWords {
   return yaml(`${language}/figures`) as FigureWords;
 }
 
+/** The words of a practical examination. */
+export interface PracticalWords extends Record<string, unknown> {
+  title: string;
+  stations: { title: string };
+  award: { title: string };
+  heads: unknown;
+}
+
+export function loadPracticalWords(language: string): PracticalWords {
+  return yaml(`${language}/practical`) as PracticalWords;
+}
+
 /** The words of the site's pages. */
 export function loadSiteWords(language: string): Record<string, Record<string, string>> {
   return yaml(`${language}/site`) as Record<string, Record<string, string>>;

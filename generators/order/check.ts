@@ -17,10 +17,14 @@ export type WhereIs = (path: readonly PropertyKey[]) => Place;
  * of the entry it belongs to and at the place that `whereIs` gives.
  */
 export function checkOrder(values: unknown, known: Known, whereIs: WhereIs = inField): Order {
-  const schema = orderSchema(known);
-  const result = schema.safeParse(withUsual(values), { reportInput: true });
+  return checkEntries(orderSchema(known), withUsual(values), values, whereIs);
+}
+
+/** The same for any file of entries; `written` are the values without what was put in their place. */
+export function checkEntries<Schema extends z.ZodObject>(schema: Schema, values: unknown, written: unknown, whereIs: WhereIs): z.output<Schema> {
+  const result = schema.safeParse(values, { reportInput: true });
   if (result.success) return result.data;
-  throw allMistakes(result.error.issues.flatMap((issue) => inWords(issue, values, schema, whereIs)));
+  throw allMistakes(result.error.issues.flatMap((issue) => inWords(issue, written, schema, whereIs)));
 }
 
 /** What an experiment takes where the order names nothing; an experiment that is mistyped is told of by itself. */
