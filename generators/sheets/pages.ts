@@ -152,11 +152,17 @@ function drawnLines({ sheet }: Issue, { program }: Worked, words: SpokenWords): 
   }));
 }
 
+/** The limit of each reading; readings that are written alike in several tables are told of once. */
 function limitLines(sheet: Sheet, { program }: Worked, words: SpokenWords): KeyPage['limits'] {
-  return Object.entries(sheet.conventions.limits).map(([id, limit]) => ({
-    id,
-    value: 'absolute' in limit ? roughly(limit.absolute, program.step(id).unit, words, 1) : roughly(100 * limit.fraction, '%', words, 1),
-  }));
+  const told = new Set<string>();
+  return Object.entries(sheet.conventions.limits).flatMap(([id, limit]) => {
+    const { unit, tex } = program.step(id);
+    const value = 'absolute' in limit ? roughly(limit.absolute, unit, words, 1) : roughly(100 * limit.fraction, '%', words, 1);
+    const alike = `${tex} ${value.tex}`;
+    if (told.has(alike)) return [];
+    told.add(alike);
+    return [{ id, value }];
+  });
 }
 
 /** The gap in which the resistance box is drawn and told of: the sheet says it, or starts with the left where it uses both. */
