@@ -19,15 +19,23 @@ export function onWire(cm: number): number {
   return 15 + 0.9 * cm;
 }
 
-/** Seen from above: the wooden board, three copper strips, the wire and its scale. */
-export function bridgeBoard(): string {
+/** Where copper strips lie above the wire: how far the arms of the two L-shaped ones reach, and the straight ones between. */
+export interface Strips {
+  arms: readonly [left: number, right: number];
+  between: readonly (readonly [from: number, to: number])[];
+}
+
+const twoGaps: Strips = { arms: [32, 88], between: [[46, 74]] };
+
+/** Seen from above: the wooden board, its copper strips (three where left out, with two gaps), the wire and its scale. */
+export function bridgeBoard({ arms: [left, right], between }: Strips = twoGaps): string {
   const copper = { fill: tint.light, 'stroke-width': pen.thin };
   const { top, bottom, leg } = strip;
   return [
     box(7, 20, 106, 64, { rx: 0.8, 'stroke-width': pen.thin }),
-    shape([[10, top], [32, top], [32, bottom], [15, bottom], [15, leg], [10, leg]], { ...copper, 'data-part': 'left-strip' }),
-    shape([[110, top], [88, top], [88, bottom], [105, bottom], [105, leg], [110, leg]], { ...copper, 'data-part': 'right-strip' }),
-    box(46, top, 28, bottom - top, copper),
+    shape([[10, top], [left, top], [left, bottom], [15, bottom], [15, leg], [10, leg]], { ...copper, 'data-part': 'left-strip' }),
+    shape([[110, top], [right, top], [right, bottom], [105, bottom], [105, leg], [110, leg]], { ...copper, 'data-part': 'right-strip' }),
+    ...between.map(([from, to]) => box(from, top, to - from, bottom - top, copper)),
     lines([[[12.5, place.wire], [107.5, place.wire]]], pen.line, { 'data-part': 'wire' }),
     ...scale(),
   ].join('');

@@ -1,8 +1,9 @@
 import { bridgeBoard, onWire, place } from './board.ts';
-import { cell, dimension, galvanometer, key, resistor, terminal, type ResistorSymbol } from './electrical.ts';
+import { ends, galvanometerBranch, inGap, lengths, supply, tapAt } from './bridge-parts.ts';
+import { cell, galvanometer, key, resistor, terminal, type ResistorSymbol } from './electrical.ts';
 import { fill } from './fill.ts';
 import { size, symbols, words } from './lettering.ts';
-import { figure, lines, pen, solid, type Frame, type Point } from './svg.ts';
+import { figure, lines, pen, type Frame } from './svg.ts';
 import type { CircuitLetters, CircuitWords, FigureWords } from './words.ts';
 
 export type { CircuitWords };
@@ -21,7 +22,6 @@ export interface BridgeCircuit extends Circuit {
   named: boolean;
 }
 
-const jockeyAt = 42;
 const diamond = { start: [14, 30], end: [76, 30], centre: [45, 5.5], jockey: [45, 54.5] } as const;
 
 /** The metre bridge as it is wired: 120 × 98 mm. */
@@ -30,11 +30,10 @@ export function bridgeCircuit(circuit: BridgeCircuit, { circuit: spoken }: Pick<
   const parts = [
     bridgeBoard(),
     ...gaps(circuit),
-    ...galvanometerBranch(circuit, letters),
+    ...galvanometerBranch(circuit.symbol, letters),
     ...lengths(),
     ...supply(),
-    words([17.6, place.wire - 1.8], letters.start),
-    words([102.4, place.wire - 1.8], letters.end),
+    ...ends(letters),
     ...(circuit.named ? nameParts(circuit, names) : []),
   ];
   return figure(circuit, 120, 98, alternative(spoken.bridge, circuit, letters), parts);
@@ -79,52 +78,8 @@ function alternative(sentence: string, circuit: Circuit, letters: CircuitLetters
 function gaps(circuit: Circuit): string[] {
   const [left, right] = inGaps(circuit);
   return [
-    lines([[place.gap.left[0], [29.5, 12]], [place.gap.left[1], [48.5, 12]]], pen.line),
-    lines([[place.gap.right[0], [71.5, 12]], [place.gap.right[1], [90.5, 12]]], pen.line),
-    resistor([29.5, 12], [48.5, 12], circuit.symbol),
-    resistor([71.5, 12], [90.5, 12], circuit.symbol),
-    ...[...place.gap.left, ...place.gap.right].map(terminal),
-    symbols([39, 18.4], left, { size: size.large }),
-    symbols([81, 18.4], right, { size: size.large }),
-  ];
-}
-
-function galvanometerBranch({ symbol }: Circuit, letters: CircuitLetters): string[] {
-  const x = onWire(jockeyAt);
-  const tip = place.wire;
-  return [
-    lines([[place.centre, [60, 30]]], pen.line),
-    resistor([60, 30], [60, 45], symbol),
-    galvanometer([60, 45], [60, 54], letters.galvanometer),
-    lines([[[60, 54], [60, 55], [x, 55], [x, tip - 2]]], pen.line),
-    solid([[x, tip], [x - 0.9, tip - 2.6], [x + 0.9, tip - 2.6]]),
-    terminal(place.centre),
-    words([63.2, 31.6], letters.centre, { anchor: 'start' }),
-    words([x + 2, tip - 1.8], letters.jockey, { anchor: 'start' }),
-  ];
-}
-
-function lengths(): string[] {
-  const [left, middle, right] = [onWire(0), onWire(jockeyAt), onWire(100)];
-  const y = place.lengths;
-  return [
-    lines([left, middle, right].map((x): Point[] => [[x, y - 2], [x, y + 1.5]]), pen.hair),
-    dimension([left, y], [middle, y]),
-    dimension([middle, y], [right, y]),
-    symbols([(left + middle) / 2, y - 1], 'l'),
-    symbols([(middle + right) / 2, y - 1], '100 cm − l'),
-  ];
-}
-
-function supply(): string[] {
-  const { start, end, supply: y } = place;
-  return [
-    lines([[start, [3, start[1]], [3, y], [35, y]], [end, [117, end[1]], [117, y], [85, y]]], pen.line),
-    cell([35, y], [52, y]),
-    lines([[[52, y], [66, y]]], pen.line),
-    key([66, y], [85, y]),
-    terminal(start),
-    terminal(end),
+    ...inGap('left', (from, to) => resistor(from, to, circuit.symbol), left),
+    ...inGap('right', (from, to) => resistor(from, to, circuit.symbol), right),
   ];
 }
 
@@ -138,7 +93,7 @@ function nameParts({ known }: Circuit, names: CircuitWords['names']): string[] {
     words([17, 34], names.strip, beside),
     words([64, 38.6], names.protective, beside),
     words([65.5, 50.5], names.galvanometer, beside),
-    words([onWire(jockeyAt) - 2, place.wire - 3.5], names.jockey, { ...small, anchor: 'end' }),
+    words([onWire(tapAt) - 2, place.wire - 3.5], names.jockey, { ...small, anchor: 'end' }),
     words([43.5, place.supply - 4.6], names.cell, small),
     words([75.5, place.supply - 4.6], names.key, small),
   ];

@@ -20,6 +20,14 @@ export function resistor(from: Point, to: Point, symbol: ResistorSymbol): string
   return lines([[from, way.at(start), ...teeth, way.at(end), to]], pen.line);
 }
 
+/** A resistor that can be set: its symbol with an arrow across it. */
+export function rheostat(from: Point, to: Point, symbol: ResistorSymbol): string {
+  const way = along(from, to);
+  const [tail, tip] = [way.at(way.length / 2 - 4, 4.2), way.at(way.length / 2 + 4, -4.2)];
+  const arrow = along(tail, tip);
+  return resistor(from, to, symbol) + lines([[tail, tip]], pen.thin) + solid([tip, arrow.at(arrow.length - 2.2, 0.6), arrow.at(arrow.length - 2.2, -0.6)]);
+}
+
 /** A galvanometer: a ring with its letter, and its leads. */
 export function galvanometer(from: Point, to: Point, letter: string): string {
   const radius = 3.8;

@@ -1,7 +1,9 @@
+import { careyFosterCircuit } from './carey-foster-circuit.ts';
 import { bridgeCircuit, fourArmCircuit } from './circuit.ts';
 import { dial } from './dial.ts';
 import { graphPaper } from './graph-paper.ts';
 import { graph, type Graph } from './graph.ts';
+import { kelvinCircuit } from './kelvin-circuit.ts';
 import { metreScale } from './metre-scale.ts';
 import { plugBox } from './plug-box.ts';
 import { rule } from './rule.ts';
@@ -35,6 +37,10 @@ function drawings(words: FigureWords): Record<string, string> {
     drawn('circuit-zigzag', (f) => bridgeCircuit({ ...f, known: 'right', symbol: 'zigzag', named: false }, words)),
     drawn('four-arms-rectangle', (f) => fourArmCircuit({ ...f, known: 'left', symbol: 'rectangle' }, words)),
     drawn('four-arms-zigzag', (f) => fourArmCircuit({ ...f, known: 'right', symbol: 'zigzag' }, words)),
+    drawn('carey-foster-rectangle', (f) => careyFosterCircuit({ ...f, symbol: 'rectangle', named: true }, words)),
+    drawn('carey-foster-zigzag', (f) => careyFosterCircuit({ ...f, symbol: 'zigzag', named: false }, words)),
+    drawn('kelvin-rectangle', (f) => kelvinCircuit({ ...f, known: 'left', symbol: 'rectangle', named: true }, words)),
+    drawn('kelvin-zigzag', (f) => kelvinCircuit({ ...f, known: 'right', symbol: 'zigzag', named: false }, words)),
     drawn('scale-on-a-mark', (f) => metreScale({ ...f, pointerCm: 57.4 }, words)),
     drawn('scale-between-marks', (f) => metreScale({ ...f, pointerCm: 38.93 }, words)),
     drawn('gauge-zero-none', (f) => screwGauge({ ...f, pitch: 0.5, divisions: 50, turns: 0, division: 0 }, words)),

@@ -51,10 +51,14 @@ export interface CircuitLetters {
 export interface CircuitWords {
   letters: CircuitLetters;
   /** Names written beside the parts. */
-  names: { known: string; unknown: string; strip: string; protective: string; galvanometer: string; jockey: string; cell: string; key: string };
+  names: Record<'known' | 'unknown' | 'strip' | 'protective' | 'galvanometer' | 'jockey' | 'cell' | 'key' | 'tapKey' | 'rheostat', string>;
+  sides: Record<'left' | 'right', string>;
   /** Text alternatives, with {left}, {right} and the letters in their places. */
   bridge: string;
   fourArms: string;
+  careyFoster: string;
+  /** {known} and {other} are the sides of resistance and galvanometer. */
+  kelvin: string;
 }
 
 export interface GraphWords {
