@@ -1,9 +1,10 @@
 import { type Own, type Readings, at, scale, tensInto } from './evaluate.ts';
 import type { Formula } from './formula.ts';
+import { byEye } from './by-eye.ts';
 import { byFourFigureTables } from './four-figure.ts';
 import { hull, point } from './interval.ts';
 import type { Program } from './program.ts';
-import type { Computed, Digits, Interval, Relation, Written } from './step.ts';
+import type { Computed, Digits, Interval, Relation, Summary, Written } from './step.ts';
 import { roundings } from './roundings.ts';
 import { summaryMethods, summaryRange } from './summary.ts';
 import { unit } from './unit.ts';
@@ -38,10 +39,17 @@ export function acceptRanges(program: Program, readings: Readings, latitude: Lat
       continue;
     }
     const reach = computedRanges(program, step, carried, step.per ? rows.get(step.per)! : 1, latitude);
-    ranges.set(step.id, reach);
+    // As with a reading off a drawing, the latitude of a line by eye is spent at the line itself.
+    ranges.set(step.id, step.kind === 'summary' && step.byEye ? [aboutLine(step, reach[0]!, carried)] : reach);
     carried.set(step.id, goesOnFrom(step, reach, mine));
   }
   return ranges;
+}
+
+/** Every value of a line that a student may have laid by eye. */
+function aboutLine({ by, of, digits }: Summary, [low, high]: Interval, carried: Map<string, Interval[]>): Interval {
+  const slack = byEye(by, of.map((id) => carried.get(id)!.map(([from, to]) => (from + to) / 2)));
+  return roundings([low - slack, high + slack], digits);
 }
 
 const around = (value: number, slack: number): Interval => [value - slack, value + slack];

@@ -1,5 +1,6 @@
 import * as I from './interval.ts';
 import { type LineGradient, lineGradient } from './line-gradient.ts';
+import { fitThroughOrigin, originGradient } from './origin-line.ts';
 import type { Interval, Summary } from './step.ts';
 
 const total = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
@@ -85,6 +86,14 @@ export const summaryMethods: Record<Summary['by'], SummaryMethod> = {
     gradientRange: ([x, y]) => lineGradient(x!, y!).slope,
     scatter: ([x, y]) => [{ source: 'slope', by: 1, u: fitLine(x!, y!).uSlope }],
   },
+  'slope through origin': {
+    columns: 2,
+    parameters: 1,
+    value: ([x, y]) => fitThroughOrigin(x!, y!).slope,
+    gradient: ([x, y]) => middles(originGradient(x!.map(I.point), y!.map(I.point))),
+    gradientRange: ([x, y]) => originGradient(x!, y!),
+    scatter: ([x, y]) => [{ source: 'slope', by: 1, u: fitThroughOrigin(x!, y!).uSlope }],
+  },
   intercept: {
     columns: 2,
     parameters: 2,
@@ -104,8 +113,11 @@ export const summaryMethods: Record<Summary['by'], SummaryMethod> = {
 /** The gradient of a line at plain numbers. */
 function atPoint(columns: readonly number[][], of: keyof LineGradient): number[][] {
   const [x, y] = columns.map((column) => column.map(I.point));
-  return lineGradient(x!, y!)[of].map((column) => column.map(([by]) => by));
+  return middles(lineGradient(x!, y!)[of]);
 }
+
+/** Intervals that are points, as numbers. */
+const middles = (columns: readonly Interval[][]): number[][] => columns.map((column) => column.map(([by]) => by));
 
 /**
  * The values a summary takes while each entry stays in its interval: the value at the middle, and each entry's

@@ -1,5 +1,6 @@
 import { type Values, at, writtenInto } from './evaluate.ts';
 import type { Expression } from './expression.ts';
+import { lineNumbers, riseOverRun } from './line-working.ts';
 import { print } from './print.ts';
 import type { Program } from './program.ts';
 import type { Computed, Relation, Summary, Written } from './step.ts';
@@ -82,13 +83,25 @@ function summarySymbols(program: Program, summary: Summary, words: SpokenWords):
   const [x, y] = summary.of.map((id) => symbolLine(program, id, words));
   const by = words.summaries[summary.by];
   if (summary.by === 'mean') return { tex: `\\frac{\\sum ${x!.tex}}{\\text{${words.count}}}`, spoken: fill(by, { x: x!.spoken }) };
-  return { tex: `\\text{${fill(by, { x: x!.spoken, y: y!.spoken })}}`, spoken: fill(by, { x: x!.spoken, y: y!.spoken }) };
+  const said = fill(by, { x: x!.spoken, y: y!.spoken });
+  if (summary.by !== 'intercept') return { tex: riseOverRun({ x: x!.tex, y: y!.tex }), spoken: said };
+  return { tex: withSymbols(by, { x: x!.tex, y: y!.tex }), spoken: said };
+}
+
+/** Words with symbols among them: 'intercept of X against t'. */
+function withSymbols(sentence: string, symbols: Record<string, string>): string {
+  const parts = sentence.split(/\{(\w+)\}/);
+  return parts.map((part, i) => (i % 2 === 1 ? symbols[part]! : part === '' ? '' : `\\text{${part}}`)).join('');
 }
 
 function summaryNumbers(program: Program, summary: Summary, values: Values, words: SpokenWords): Line {
   const symbols = summarySymbols(program, summary, words);
-  if (summary.by !== 'mean') return symbols;
-  const column = values.written.get(summary.of[0]!)!;
+  const [column, other] = summary.of.map((id) => values.written.get(id)!) as [Written[], Written[]];
+  if (summary.by !== 'mean') {
+    const [x, y] = summary.of.map((id) => symbolLine(program, id, words).tex) as [string, string];
+    const columns = { x: { tex: x, written: column }, y: { tex: y, written: other } };
+    return { tex: lineNumbers(summary.by, columns, values.written.get(summary.id)![0]!, summary.digits), spoken: symbols.spoken };
+  }
   return { tex: `\\frac{${column.map(bracketed).join(' + ')}}{${column.length}}`, spoken: symbols.spoken };
 }
 

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { fitThroughOrigin } from '../../generators/quantities/origin-line.ts';
 import { fitLine, mean, standardDeviation } from '../../generators/quantities/summary.ts';
 import { expectWithin } from '../quantities/numerical.ts';
 import { lottery, michelson, norris, numAcc1, numAcc2, numAcc3, numAcc4 } from './nist-data.ts';
@@ -32,6 +33,19 @@ describe('a line has the certified values of the NIST StRD, Norris', () => {
     ['uIntercept', 0.232818234301152],
   ] as const)('%s', (id, certified) => {
     expectWithin(line[id], certified, 1e-11);
+  });
+});
+
+// NIST StRD, linear regression without an intercept; data and certified values from memory. The file writes 15 figures.
+describe('a line through the origin has the certified values of the NIST StRD', () => {
+  test.each([
+    ['NoInt1', Array.from({ length: 11 }, (_, i) => 60 + i), Array.from({ length: 11 }, (_, i) => 130 + i), 2.07438016528926, 0.165289256198347e-1, 3.56753034006338],
+    ['NoInt2', [4, 5, 6], [3, 4, 4], 0.727272727272727, 0.420827318078432e-1, 0.369274472937998],
+  ])('%s', (_, x, y, slope, uSlope, scatter) => {
+    const line = fitThroughOrigin(x, y);
+    expectWithin(line.slope, slope, 1e-13);
+    expectWithin(line.uSlope, uSlope, 1e-12);
+    expectWithin(line.scatter, scatter, 1e-12);
   });
 });
 

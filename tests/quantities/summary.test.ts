@@ -5,7 +5,7 @@ import { fitLine, mean, standardDeviation, summaryMethods, summaryRange } from '
 import { type Random, streams } from '../../generators/random.ts';
 import { expectWithin, numericalPartial } from './numerical.ts';
 
-const { slope, intercept } = summaryMethods;
+const { slope, intercept, 'slope through origin': originSlope } = summaryMethods;
 
 /** Points about a line, as of a graph that a school draws. */
 function points(random: Random): [x: number[], y: number[]] {
@@ -35,7 +35,7 @@ describe('mean, standard deviation and line', () => {
 });
 
 describe('gradients are the numerical ones', () => {
-  test.each(['mean', 'slope', 'intercept'] as const)('%s', (by) => {
+  test.each(['mean', 'slope', 'intercept', 'slope through origin'] as const)('%s', (by) => {
     const random = streams('summaries').of('gradients', by);
     const { columns, gradient, value } = summaryMethods[by];
     for (let i = 0; i < 50; i++) {
@@ -69,7 +69,7 @@ describe('the range of a summary', () => {
       const y = x.map((value) => 0.041 * value + random.between(-0.3, 0.3));
       const table = [box(x, random.between(0, half)), box(y, random.between(0, half / 20))];
       const inside = Array.from({ length: 100 }, () => table.map((column) => column.map(([low, high]) => random.between(low, high))));
-      for (const method of [slope, intercept]) {
+      for (const method of [slope, intercept, originSlope]) {
         const [low, high] = summaryRange(method, table);
         for (const at of [...cornersOf(table), ...inside]) {
           const value = method.value(at);
@@ -85,7 +85,7 @@ describe('the range of a summary', () => {
     for (let i = 0; i < 20; i++) {
       const x = [10, 20, 30, 40].map((value) => value + random.between(-4, 4));
       const table = [box(x, 0.05), box(x.map((value) => 0.041 * value + random.between(-0.03, 0.03)), 0.005)];
-      for (const method of [slope, intercept]) {
+      for (const method of [slope, intercept, originSlope]) {
         const reached = cornersOf(table).map((at) => method.value(at));
         const [low, high] = summaryRange(method, table);
         widest = Math.max(widest, (high - low) / (Math.max(...reached) - Math.min(...reached)));

@@ -20,7 +20,7 @@ export const words: SpokenWords = {
   delta: 'delta {of}',
   pi: 'pi',
   equals: '{left} = {right}',
-  summaries: { mean: 'mean of {x}', slope: 'slope of {y} against {x}', intercept: 'intercept of {y} against {x}' },
+  summaries: { mean: 'mean of {x}', slope: 'slope of {y} against {x}', intercept: 'intercept of {y} against {x}', 'slope through origin': 'slope of {y} against {x} through the origin' },
   units: { mm: 'millimetres', m: 'metres', 'Ω': 'ohms' },
   symbols: { d: 'diameter', meanX: 'mean X' },
 };
