@@ -18,7 +18,8 @@ export interface GaugeTable {
 /** Places along the wire at which the diameter is measured; common practice, no source. */
 const PLACES = 4;
 
-const sides: Record<ReturnType<typeof readZero>['zero'], ZeroError> = {
+/** Which way the zero error goes by where the closed gauge stands. */
+export const zeroSides: Record<ReturnType<typeof readZero>['zero'], ZeroError> = {
   'at the line': 'none',
   'short of the line': 'positive',
   'past the line': 'negative',
@@ -29,7 +30,7 @@ export function observeDiameter(ask: Ask, gauge: ScrewGauge, wire: Wire, random:
   const across = Array.from({ length: PLACES }, () => acrossAt(wire, random)).flat();
   const rows = across.map((opening) => readGauge(gauge, ask.bench, opening, ask.hands, random));
   return {
-    zero: sides[zero],
+    zero: zeroSides[zero],
     readings: {
       pitch: gauge.pitch,
       N: String(gauge.divisions),

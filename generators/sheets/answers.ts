@@ -3,13 +3,14 @@ import type { Digits } from '../quantities/step.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import { type Line, quantityLine, symbolLine } from '../quantities/working.ts';
 import { roundOutward } from '../quantities/written.ts';
+import { type RowLabel, labelIn } from './record.ts';
 import type { Worked } from './worked.ts';
 
 /** An answer with the range that is accepted for it. */
 export interface AnswerRow {
   id: string;
-  /** Counted from 1; only in a table. */
-  row?: number;
+  /** What its row is called; only in a table. */
+  label?: RowLabel;
   symbol: Line;
   value: Line;
   low: Line;
@@ -18,19 +19,19 @@ export interface AnswerRow {
 }
 
 /** Every answer of the working, row by row. */
-export function answerRows(worked: Worked, { working }: Layout, words: SpokenWords): AnswerRow[] {
-  return working.flatMap((id) => worked.cells(id).map((_, row) => answerRow(worked, id, row, words)));
+export function answerRows(worked: Worked, layout: Layout, words: SpokenWords): AnswerRow[] {
+  return layout.working.flatMap((id) => worked.cells(id).map((_, row) => answerRow(worked, layout, id, row, words)));
 }
 
 /** One answer; its accept range is written one figure finer than the answer, its ends rounded outward. */
-export function answerRow({ program, cells }: Worked, id: string, row: number, words: SpokenWords): AnswerRow {
+export function answerRow({ program, cells }: Worked, { observations }: Layout, id: string, row: number, words: SpokenWords): AnswerRow {
   const step = program.step(id);
   if (step.kind !== 'relation' && step.kind !== 'summary') throw new Error(`${id} is no answer`);
   const { shown, accept } = cells(id)[row]!;
   const [low, high] = roundOutward(accept, finer(step.digits));
   return {
     id,
-    ...(step.per ? { row: row + 1 } : {}),
+    ...(step.per === undefined ? {} : { label: labelIn(observations, step.per, row) }),
     symbol: symbolLine(program, id, words),
     value: quantityLine(shown, step.unit, words),
     ...(low === high

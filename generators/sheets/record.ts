@@ -91,6 +91,12 @@ export function unitLine(name: string, words: SpokenWords): Line {
   return { tex: unit(name).tex, spoken: words.units[name] ?? name };
 }
 
+/** What a row of a table is called. */
+export function labelIn(blocks: readonly Block[], table: string, row: number): RowLabel {
+  const block = blocks.find((each) => 'table' in each && each.table === table);
+  return rowLabel(block && 'table' in block ? block.rows : 'numbered', row);
+}
+
 /** What a row is called: its number, its letter, or a place and one of two directions. */
 export function rowLabel(rows: Rows, row: number): RowLabel {
   switch (rows) {

@@ -6,7 +6,7 @@ import type { Computed } from '../quantities/step.ts';
 import { type Line, conversionLines, formulaLine, quantityLine, symbolLine, workedLine } from '../quantities/working.ts';
 import { brokenSum } from './broken-sum.ts';
 import { openForm } from './open-form.ts';
-import { type RecordBlock, type RowLabel, readingsShown, record, rowLabel, unitLine } from './record.ts';
+import { type RecordBlock, type RowLabel, labelIn, readingsShown, record, unitLine } from './record.ts';
 import type { Sheet } from './sheet.ts';
 import type { Worked } from './worked.ts';
 
@@ -19,8 +19,8 @@ export interface WorksheetView {
   observations: RecordBlock[];
   /** The choices that readings decide, by the reading. */
   decided: Record<string, string>;
-  /** The formula of an undecided choice in each of its cases. */
-  cases: Record<string, Line>;
+  /** The formula of an undecided choice in each of its cases, by the choice. */
+  cases: Record<string, Record<string, Line>>;
   working: Room[];
   /** The units of the results, each beside a blank. */
   results: Record<string, { unit: Line }>;
@@ -38,7 +38,7 @@ export interface Room {
 
 /** What the key and the solution copy receive besides. */
 export interface KeyView extends Omit<WorksheetView, 'working' | 'results' | 'cases'> {
-  working: { id: string; rows: { row?: number; lines: Line[] }[]; formula: Line }[];
+  working: { id: string; rows: { label?: RowLabel; lines: Line[] }[]; formula: Line }[];
   results: Record<string, Line>;
   verdicts: { id: string; said: { label?: RowLabel; choice: string }[] }[];
 }
@@ -80,7 +80,7 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
       const step = computed(program, id);
       const count = values.written.get(id)!.length;
       const rows = Array.from({ length: count }, (_, row) => ({
-        ...(step.per ? { row: row + 1 } : {}),
+        ...(step.per === undefined ? {} : { label: labelIn(layout.observations, step.per, row) }),
         lines: [
           ...(step.kind === 'relation' && !step.per ? conversionLines(program, step, values, words) : []),
           brokenSum(workedLine(program, step, row, values, words)),
@@ -97,9 +97,8 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
 function saidOf(program: Program, { observations }: Layout, verdicts: Record<string, string[]>): KeyView['verdicts'] {
   return Object.entries(verdicts).map(([id, choices]) => {
     const step = program.steps.find((each) => each.id === id)!;
-    const table = observations.find((block) => 'table' in block && block.table === step.per);
-    const rows = table && 'table' in table ? table.rows : undefined;
-    return { id, said: choices.map((choice, row) => ({ ...(rows && { label: rowLabel(rows, row) }), choice })) };
+    const per = step.kind === 'verdict' ? step.per : undefined;
+    return { id, said: choices.map((choice, row) => ({ ...(per !== undefined && { label: labelIn(observations, per, row) }), choice })) };
   });
 }
 

@@ -24,6 +24,12 @@ export function demoAsks(change: Partial<Order>): Ask[] {
   return demo.wires.map((wire) => askFor({ ...demo, ...change }, [wire], tables));
 }
 
+/** What an experiment asks for each of its usual wires, with other entries where a test wants them. */
+export function drillAsks(experiment: string, change: Partial<Order>): Ask[] {
+  const order = { ...readOrder(`experiment: ${experiment}\n`, 'order.yaml', knownNames(tables)), ...change };
+  return order.wires.map((wire) => askFor(order, [wire], tables));
+}
+
 /** Sets of readings of the demo's wires in turn; a set that the bench did not give is left out. */
 export function* sets(asks: readonly Ask[], count: number, seed: string): Generator<{ ask: Ask; observed: Observed }> {
   for (let i = 0; i < count; i++) {

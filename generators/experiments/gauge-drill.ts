@@ -1,0 +1,94 @@
+import type { Bench } from '../apparatus/bench.ts';
+import { type ScrewGauge, makeScrewGauge, readGauge, readZero } from '../apparatus/screw-gauge.ts';
+import { acrossAt, makeWire } from '../apparatus/wire.ts';
+import type { Readings } from '../quantities/evaluate.ts';
+import type { Random, Streams } from '../random.ts';
+import type { Ask } from './ask.ts';
+import type { Experiment, Observed } from './experiment.ts';
+import { gaugeDrillSteps } from './gauge-drill-steps.ts';
+import { idealGauge } from './ideal.ts';
+import { zeroSides } from './observe-diameter.ts';
+import type { ZeroError } from './screw-gauge-steps.ts';
+
+/** Thicknesses in mm, so thick that the half-millimetre line counts; and one thicker rod a gauge. Common practice, no source. */
+const WIRES = [0.5, 3] as const;
+const RODS = [3, 6] as const;
+
+/** Two screw gauges with zero errors of opposite signs; the student's wire is the first piece under gauge P, all others are drawn by lot. */
+export const gaugeDrill: Experiment = {
+  id: 'gauge-drill',
+  edition: 1,
+  wires: 1,
+  usual: {
+    wires: ['copper, SWG 18, 30 cm', 'copper, 1.6 mm, 30 cm', 'constantan, SWG 20, 30 cm', 'constantan, 1.4 mm, 30 cm', 'nichrome, SWG 19, 30 cm', 'aluminium, 2.0 mm, 30 cm'],
+    rows: '3',
+    drawn: 'gauge',
+  },
+  layout: {
+    observations: [
+      { values: ['pitch', 'N', 'LC'] },
+      { values: ['n0P', 'eP'] },
+      { table: 'gaugeP', columns: ['msrP', 'nP', 'csrP', 'dObsP', 'dP'], after: [], rows: 'lettered' },
+      { values: ['n0Q', 'eQ'] },
+      { table: 'gaugeQ', columns: ['msrQ', 'nQ', 'csrQ', 'dObsQ', 'dQ'], after: [], rows: 'lettered' },
+    ],
+    decided: ['P', 'Q'].map((name) => ({ choice: `zero${name}`, by: `n0${name}`, formula: `e${name}`, cases: ['positive', 'negative'] satisfies ZeroError[] })),
+    working: ['LC', 'dP', 'dQ'],
+    result: [],
+    answers: ['eP', 'dP', 'eQ', 'dQ'],
+    apart: ['dQ'],
+    uncertain: [],
+    truths: [
+      { id: 'zeroErrorP', unit: 'mm' },
+      { id: 'zeroErrorQ', unit: 'mm' },
+    ],
+  },
+  steps: (form) => gaugeDrillSteps(form['zeroP'] as ZeroError, form['zeroQ'] as ZeroError),
+  plan: ({ bench }) => ({ balances: [], unfit: lacksASign(bench) }),
+  observe,
+  ideal(ask) {
+    const { pitch, N, n0, msr, n } = idealGauge(ask);
+    return { form: { zeroP: 'none', zeroQ: 'none' }, readings: { pitch: pitch!, N: N!, n0P: n0!, msrP: msr!, nP: n!, n0Q: n0!, msrQ: msr!, nQ: n! } };
+  },
+  halfWidths: () => ({}),
+};
+
+function lacksASign(bench: Bench): string[] {
+  const lacking = (['positive', 'negative'] as const).filter((sign) => withSign(bench, sign).screwGauge.zeroErrors.length === 0);
+  return lacking.map((sign) => `the table of the apparatus has no ${sign} zero error of the screw gauge; add one to zeroErrors under screwGauge`);
+}
+
+/** The bench with those of its screw gauges whose zero error has this sign. */
+function withSign(bench: Bench, sign: 'positive' | 'negative'): Bench {
+  const zeroErrors = bench.screwGauge.zeroErrors.filter((error) => (sign === 'positive' ? Number(error) > 0 : Number(error) < 0));
+  return { ...bench, screwGauge: { ...bench.screwGauge, zeroErrors } };
+}
+
+function observe(ask: Ask, streams: Streams): Observed {
+  const random = streams.of('screw gauges');
+  const [P, Q] = random.shuffle(['positive', 'negative'] as const).map((sign) => makeScrewGauge(withSign(ask.bench, sign), random)) as [ScrewGauge, ScrewGauge];
+  const wire = makeWire(ask.bench, ask.wire.made, ask.wire, streams.of('wire'));
+  const across = acrossAt(wire, streams.of('directions'))[0];
+  const p = readPieces(ask, P, 'P', [across, ...pieces(ask.rows - 1, random)], random);
+  const q = readPieces(ask, Q, 'Q', pieces(ask.rows, random), random);
+  return {
+    form: { zeroP: p.zero, zeroQ: q.zero },
+    readings: { pitch: P.pitch, N: String(P.divisions), ...p.readings, ...q.readings },
+    truth: { zeroErrorP: P.zeroOffset, zeroErrorQ: Q.zeroOffset },
+  };
+}
+
+/** Diameters in mm of so many pieces, one of them a rod, in any order. */
+function pieces(count: number, random: Random): number[] {
+  const wires = Array.from({ length: count - 1 }, () => random.between(...WIRES));
+  return random.shuffle([random.between(...RODS), ...wires]);
+}
+
+function readPieces({ bench, hands }: Ask, gauge: ScrewGauge, name: string, diameters: readonly number[], random: Random): { zero: ZeroError; readings: Readings } {
+  const { zero, division } = readZero(gauge);
+  const rows = diameters.map((diameter) => readGauge(gauge, bench, diameter, hands, random));
+  return {
+    zero: zeroSides[zero],
+    readings: { [`n0${name}`]: String(division), [`msr${name}`]: rows.map(({ main }) => main), [`n${name}`]: rows.map((row) => String(row.division)) },
+  };
+}
