@@ -1,14 +1,10 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { type Bridge, circuit, current, type Gaps, protectedBridge } from '../../generators/apparatus/bridge.ts';
 import { faultNames, withFault } from '../../generators/apparatus/faults.ts';
 import { nullPlace } from '../../generators/apparatus/null.ts';
 import { streams } from '../../generators/random.ts';
 import { describeWith } from '../outside.ts';
-import { type Arms, deck, netlist, printedCurrents } from './netlist.ts';
+import { type Arms, expectCurrents, netlist, simulatedCurrents } from './netlist.ts';
 import { anyGaps, wild, wildBridge } from './random-bridge.ts';
 
 interface Trial {
@@ -19,14 +15,7 @@ interface Trial {
 
 /** The currents of all trials, in one run of ngspice. */
 function simulated(trials: readonly Trial[], arms: (trial: Trial) => Arms): number[] {
-  const folder = mkdtempSync(join(tmpdir(), 'slidewire-test-'));
-  try {
-    const file = join(folder, 'bridges.cir');
-    writeFileSync(file, deck(trials.map((trial, i) => netlist(trial.bridge, trial.gaps, arms(trial), String(i)))));
-    return printedCurrents(execFileSync('ngspice', ['-b', file], { encoding: 'utf8', stdio: 'pipe' }));
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
+  return simulatedCurrents(trials.map((trial, i) => netlist(trial.bridge, trial.gaps, arms(trial), String(i))));
 }
 
 function ownArms({ bridge, gaps, jockey }: Trial): Arms {
@@ -51,15 +40,8 @@ function addedArms({ bridge, jockey }: Trial): Arms {
   };
 }
 
-/** Equal to a part of the current, or to what arithmetic loses where two large ones cancel. */
 function expectSame(trials: readonly Trial[], outside: readonly number[], relative: number): void {
-  expect(outside).toHaveLength(trials.length);
-  trials.forEach(({ bridge, gaps, jockey }, i) => {
-    const own = current(bridge, gaps, jockey);
-    expect(Math.abs(own - outside[i]!), `circuit ${i}: ${own} A, ngspice ${outside[i]} A`).toBeLessThanOrEqual(
-      relative * Math.abs(own) + 1e-14,
-    );
-  });
+  expectCurrents(trials.map(({ bridge, gaps, jockey }) => current(bridge, gaps, jockey)), outside, relative);
 }
 
 function trial(i: number, change: (bridge: Bridge) => Bridge = (bridge) => bridge): Trial {
