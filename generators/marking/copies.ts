@@ -24,12 +24,19 @@ const FEWEST = 5;
 
 /** For each student whose answers raise the question, the sheet that they fit best. */
 export function copies(students: readonly StudentMarks[]): CopyQuestion[] {
-  return students.flatMap((student): CopyQuestion[] => {
+  const asked = students.flatMap((student): CopyQuestion[] => {
     const wrong = placesOf(student, ({ verdict }) => verdict === 'wrong');
     if (wrong.length < TELL_WITHOUT_OWN) return [];
     const found = students.flatMap((other) => (other === student || other.absent ? [] : compare(student, other, wrong)));
     return found.sort((a, b) => b.telling.length - a.telling.length || b.same.length - a.same.length).slice(0, 1);
   });
+  return asked.filter((question, i) => !asked.some((other, j) => other.student === question.other && other.other === question.student && tellsMore(other, question, j < i)));
+}
+
+/** Of two that name each other, the one whose answers are more at odds with the own sheet is asked about. */
+function tellsMore(one: CopyQuestion, other: CopyQuestion, first: boolean): boolean {
+  const more = one.telling.length - other.telling.length;
+  return more > 0 || (more === 0 && first);
 }
 
 function placesOf({ answers }: StudentMarks, is: (answer: Marked) => boolean): number[] {

@@ -3,9 +3,9 @@ import type { Decimal } from './entry.ts';
 /** Where a comma is the decimal sign, spreadsheets part cells by semicolons. */
 const delimiterOf = (decimal: Decimal) => (decimal === 'comma' ? ';' : ',');
 
-/** Begins what a spreadsheet might work out; a plain number is none. */
+/** Begins what a spreadsheet might work out; a plain number is none, nor is a dash alone. */
 const LIVE = /^[=+\-@\t\r]/;
-const PLAIN_NUMBER = /^-?\d+(?:[.,]\d+)?$/;
+const HARMLESS = /^-?(?:\d+(?:[.,]\d+)?)?$/;
 
 /**
  * Rows as a spreadsheet opens them: UTF-8 with its mark, cells quoted where they have to be, nothing that could be
@@ -17,7 +17,7 @@ export function csvText(rows: readonly (readonly string[])[], decimal: Decimal):
 }
 
 function dead(cell: string): string {
-  return LIVE.test(cell) && !PLAIN_NUMBER.test(cell) ? `'${cell}` : cell;
+  return LIVE.test(cell) && !HARMLESS.test(cell) ? `'${cell}` : cell;
 }
 
 /** A cell as it was before `csvText`. */

@@ -2,7 +2,7 @@ import { scale, tensInto } from '../../generators/quantities/evaluate.ts';
 import { formula } from '../../generators/quantities/formula.ts';
 import type { Program } from '../../generators/quantities/program.ts';
 import type { Digits, Relation, Slip, Summary, Written } from '../../generators/quantities/step.ts';
-import { fitLine, mean } from '../../generators/quantities/summary.ts';
+import { mean, summaryMethods } from '../../generators/quantities/summary.ts';
 import { unit } from '../../generators/quantities/unit.ts';
 import { round } from '../../generators/quantities/written.ts';
 import type { Random } from '../../generators/random.ts';
@@ -52,8 +52,7 @@ function summary(step: Summary, carried: Map<string, number[]>, slip: Slip | und
     const made = formula(slip.as, names);
     return made.value(made.names.map((id) => (program.step(id).per ? mean(carried.get(id)!) : carried.get(id)![0]!)));
   }
-  const [x, y] = step.of.map((id) => carried.get(id)!);
-  return step.by === 'mean' ? mean(x!) : fitLine(x!, y!)[step.by];
+  return summaryMethods[step.by].value(step.of.map((id) => carried.get(id)!));
 }
 
 function relation(program: Program, step: Relation, carried: Map<string, number[]>, random: Random, pi: string, slip: Slip | undefined): number[] {

@@ -40,11 +40,11 @@ export function wrongDigit(written: Written, random: Random): Written {
 }
 
 /** What student i would have written had so many answers been copied from j; of these some are altered by one in the last digit. */
-export function plant(rows: readonly AnswerRow[], i: number, j: number, figures: number, altered: number, random: Random): AnswerRow[] {
+export function plant(rows: readonly AnswerRow[], i: number, j: number, figures: number, altered: number, random: Random): { rows: AnswerRow[]; places: number[] } {
   const numbers = rows[j]!.entries.flatMap((entry, place) => (entry.is === 'number' ? [place] : []));
   const copied = random.shuffle(numbers).slice(0, figures);
   const entries = rows[i]!.entries.map((entry, place): Entry => (copied.includes(place) ? copy(rows[j]!.entries[place]!, copied.indexOf(place) < altered) : entry));
-  return rows.map((row, k) => (k === i ? { ...row, entries } : row));
+  return { rows: rows.map((row, k) => (k === i ? { ...row, entries } : row)), places: copied };
 }
 
 function copy(entry: Entry, altered: boolean): Entry {

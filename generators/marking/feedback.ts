@@ -1,0 +1,75 @@
+import type { Program } from '../quantities/program.ts';
+import type { SpokenWords } from '../quantities/spoken.ts';
+import { fill } from '../quantities/spoken.ts';
+import { type Line, symbolLine } from '../quantities/working.ts';
+import { roundOutward } from '../quantities/written.ts';
+import type { Marked } from './award.ts';
+import { headOf } from './heads.ts';
+import type { StudentMarks } from './mark-class.ts';
+import { remarks } from './remarks.ts';
+import { MARK_KINDS, type Marks } from './scheme.ts';
+import { finer, shownMarks, shownNumber, shownQuantity } from './shown.ts';
+import type { MarkingWords } from './words.ts';
+
+/** One line of a feedback slip. */
+export interface FeedbackLine {
+  symbol: Line;
+  /** Of a table, counted from 1. */
+  row?: number;
+  wrote: string;
+  /** Only where the value is wrong. */
+  accepted: string;
+  marks: string;
+}
+
+/** What one student gets back. */
+export interface FeedbackSlip {
+  name: string;
+  roll: string;
+  code: string;
+  total: string;
+  incomplete: boolean;
+  /** Something was left blank or struck out, or is not entered. */
+  blanks: boolean;
+  lines: FeedbackLine[];
+  remarks: string[];
+}
+
+export function feedbackSlip(student: StudentMarks, program: Program, spoken: SpokenWords, words: MarkingWords): FeedbackSlip {
+  const { issue, answers, total, full } = student;
+  return {
+    name: issue.name,
+    roll: issue.roll,
+    code: issue.code,
+    total: fill(words.feedback.total, { total: shownMarks(total), full: shownMarks(full) }),
+    incomplete: student.incomplete,
+    blanks: answers.some(({ verdict }) => verdict === 'absent'),
+    lines: answers.map((answer) => line(answer, program, spoken, words)),
+    remarks: remarks(answers, (answer) => headOf(answer.column, spoken.symbols, words.heads), words),
+  };
+}
+
+function line(answer: Marked, program: Program, spoken: SpokenWords, words: MarkingWords): FeedbackLine {
+  const { column, earned } = answer;
+  return {
+    symbol: symbolLine(program, column.id, spoken),
+    ...(column.inTable && { row: column.row + 1 }),
+    wrote: wrote(answer, words),
+    accepted: answer.verdict === 'wrong' ? accepted(answer, words) : '',
+    marks: fill(words.feedback.of, { earned: shownMarks(sum(earned)), full: shownMarks(sum(column.marks)) }),
+  };
+}
+
+export const sum = (marks: Marks): number => MARK_KINDS.reduce((total, kind) => total + marks[kind], 0);
+
+/** The value in the unit of the step, the unit where one was written or is assumed. */
+export function wrote({ entry, value, column, unitMissing, wrongUnit }: Marked, words: MarkingWords): string {
+  if (entry.is === 'number') return unitMissing || wrongUnit ? shownNumber(value!) : shownQuantity(value!, column.unit);
+  return { 'not entered': words.feedback.notEntered, 'left blank': words.feedback.leftBlank, 'struck out': words.feedback.struckOut, unreadable: '' }[entry.is];
+}
+
+/** The range to accept, one figure finer than the answer, its ends outward. */
+export function accepted({ accept, column }: Pick<Marked, 'accept' | 'column'>, words: MarkingWords): string {
+  const [low, high] = accept.every(Number.isFinite) ? roundOutward(accept, finer(column.digits)) : ['0', '0'];
+  return low === high ? shownQuantity(low, column.unit) : fill(words.feedback.from, { low: shownNumber(low), high: shownQuantity(high, column.unit) });
+}

@@ -1,0 +1,39 @@
+import type { HeadWords } from './heads.ts';
+
+type Sentences<Name extends string> = Record<Name, string>;
+
+/** What a slip is called, and what to do about it. */
+export interface SlipWords {
+  /** A few words for a chart; its id where it is left out. */
+  name?: string;
+  says: string;
+  do: string;
+}
+
+/** The words of marking, as content/LANGUAGE/marking.yaml holds them. */
+export interface MarkingWords {
+  heads: HeadWords;
+  feedback: Sentences<
+    | 'title' | 'answer' | 'wrote' | 'accepted' | 'marks' | 'total' | 'of' | 'from' | 'notEntered' | 'leftBlank' | 'struckOut' | 'incomplete' | 'onOwn'
+    | 'allRight' | 'what' | 'says' | 'either' | 'way' | 'both' | 'unexplained' | 'byTheKey' | 'unitMissing' | 'once' | 'each' | 'unitWrong' | 'tooMany'
+    | 'tooFew' | 'or'
+  >;
+  class: Sentences<
+    | 'title' | 'scheme' | 'marked' | 'mean' | 'distribution' | 'distributionAlt' | 'distributionBar' | 'marksAxis' | 'studentsAxis' | 'hardest' | 'hardestAlt'
+    | 'hardestBar' | 'commonest' | 'commonestAlt' | 'commonestBar' | 'noSlips' | 'unexplained' | 'table' | 'total' | 'absent' | 'incomplete' | 'changed'
+    | 'changedNone' | 'change' | 'typedMarks' | 'totalMarks' | 'why' | 'whyLead' | 'whyLine' | 'whyEnd' | 'whyInput' | 'whyRoute' | 'whyPi' | 'whyRounded'
+    | 'copies' | 'copiesLead' | 'copiesLine' | 'readings' | 'answers' | 'sheetOf' | 'wroteOf' | 'same'
+  >;
+  marksCsv: Sentences<'total' | 'full' | 'note' | 'marks'>;
+  typing: Sentences<'title' | 'lead' | 'leadAssumed' | 'first' | 'right' | 'wrong' | 'unreadable' | 'done' | 'save' | 'copy' | 'kept'>;
+  key: Sentences<'coincide' | 'one'>;
+  /** Slips that any number can suffer; blank {row}. */
+  plain: Record<string, SlipWords>;
+  /** Slips of the catalogue, by their id in the steps. */
+  slips: Record<string, SlipWords>;
+}
+
+/** The words of a slip; one that content has none for yet is called by its id. */
+export function slipWords(words: MarkingWords, slip: string): SlipWords {
+  return words.plain[slip] ?? words.slips[slip] ?? { says: `${slip[0]!.toUpperCase()}${slip.slice(1)}.`, do: '' };
+}
