@@ -21,7 +21,8 @@ export function withUncertainty(value: number, uncertainty: number, unitName: st
   const middle = round(scale(value, -tens), digits, 'even');
   const plain = round(scale(uncertainty, -tens), digits, 'even');
   const bracketed: Line = {
-    tex: `\\left(${middle} \\pm ${plain}\\right)`,
+    // Braces, so that the sign stands close before a negative number.
+    tex: `\\left(${middle.startsWith('-') ? `{${middle}}` : middle} \\pm ${plain}\\right)`,
     spoken: fill(words.bracket, { of: fill(words.plusMinus, { left: middle, right: plain }) }),
   };
   const { tex } = unit(unitName);

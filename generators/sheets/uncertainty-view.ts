@@ -14,10 +14,10 @@ export interface WorstView {
   numbers?: Line;
   /** The row of those numbers; none where the result has one value a sheet. */
   row?: number;
-  /** The result with its error, and the error as a percentage. */
+  /** The result with its error, and the error as a percentage, which says nothing of a difference that may be zero. */
   value: Line;
   error: Line;
-  percent: Line;
+  percent?: Line;
 }
 
 /** One line of an uncertainty budget. */
@@ -42,15 +42,16 @@ export function worstView(worked: Worked, id: string, words: SpokenWords): Worst
   const { unit } = worked.program.step(id);
   const [cell] = worked.cells(id);
   const error = worked.worst(id);
-  const rule = errorRule(worked.program, id, words);
   const step = worked.program.step(id);
+  const nearZero = step.kind === 'relation' && worked.program.compiled(id).as.expression.is === 'difference';
+  const rule = nearZero ? undefined : errorRule(worked.program, id, words);
   return {
     id,
     ...(rule ? { rule, numbers: errorNumbers(worked, id, words) } : {}),
     ...(step.kind === 'summary' ? { row: 1 } : {}),
     value: quantityLine(cell!.shown, unit, words),
     error: roughly(error, unit, words, 2),
-    percent: roughly((100 * error) / Math.abs(cell!.exact), '%', words, 2),
+    ...(nearZero ? {} : { percent: roughly((100 * error) / Math.abs(cell!.exact), '%', words, 2) }),
   };
 }
 
