@@ -26,5 +26,5 @@ const isWorksheet = (page: object) => 'template' in page && ['worksheet', 'blank
 
 /** What is seen of a page: no tags; its formulas have a typeface of their own. */
 function shownText(html: string): string {
-  return html.replace(/<math[^]*?<\/math>|<[^>]*>/g, '');
+  return html.replace(/<math[^]*?<\/math>|<span class="math"[^>]*>[^<]*|<[^>]*>/g, '');
 }

@@ -1,5 +1,6 @@
 import katex from 'katex';
 import type { Line } from '../quantities/working.ts';
+import { oneLine } from './one-line.ts';
 
 const shapes = new Map<string, string[]>();
 
@@ -52,15 +53,20 @@ function untilSettled(text: string, change: (text: string) => string): string {
 /** A number, a unit, or a number with its unit. */
 const PLAIN = /^<math[^>]*>(?:<mn>([^<]*)<\/mn>)?(?:<mtext>([^<]*)<\/mtext>)?<\/math>$/;
 
-/** A formula for print, which may be broken before its second equals sign: the span gives the tagged PDF a Figure whose text alternative is the formula read aloud. A plain number with its unit is text in the maths typeface, at a third of the cost. */
+/**
+ * A formula for print, which may be broken before its second equals sign: the span gives the tagged PDF a Figure whose
+ * text alternative is the formula read aloud. What fits a line is text, at a third of the cost; a plain number with its
+ * unit needs no other words.
+ */
 export function printedFormula(line: Line, escape: (text: string) => string, style: 'inline' | 'display' = 'inline'): string {
   // A pure number has no unit to show, or to be read aloud.
   if (line.tex === '') return '';
   const [left, right, ...further] = line.tex.split(' = ');
   const pieces = [right === undefined ? left! : `${left} = ${right}`, ...further.map((side) => `= ${side}`)];
-  const sides = pieces.map(mathml).join('<wbr>');
-  const plain = PLAIN.exec(sides);
+  const sides = pieces.map(mathml);
+  const plain = sides.length === 1 ? PLAIN.exec(sides[0]!) : null;
   if (plain) return `<span class="plain">${plain[1] ?? ''}${plain[2] ?? ''}</span>`;
-  const math = style === 'display' ? sides.replaceAll('<math', '<math displaystyle="true"') : sides;
+  const shown = sides.map((side) => oneLine(side) ?? side).join('<wbr>');
+  const math = style === 'display' ? shown.replaceAll('<math', '<math displaystyle="true"') : shown;
   return `<span class="math" role="img" aria-label="${escape(line.spoken)}">${math}</span>`;
 }
