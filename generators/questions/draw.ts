@@ -1,9 +1,10 @@
 import type { Readings } from '../quantities/evaluate.ts';
 import type { Written } from '../quantities/step.ts';
 import type { Random } from '../random.ts';
-import type { Direction } from './direction.ts';
+import { type Direction, directions } from './direction.ts';
+import { exactly } from './exact.ts';
 import type { Quantity, Values } from './family.ts';
-import { gridValue } from './number.ts';
+import { asPrinted, endsWithin, gridValue } from './number.ts';
 import { faultsOf, isWorthPrinting } from './sound.ts';
 
 const TRIES = 5000;
@@ -15,17 +16,37 @@ const TRIES = 5000;
 export function drawGivens(direction: Direction, random: Random, isWanted: (readings: Readings) => boolean = () => true): Readings {
   for (let i = 0; i < TRIES; i++) {
     const readings = draw(direction, random);
+    if (readings === undefined) continue;
     const { values, faults } = faultsOf(direction, readings);
     if (faults.length === 0 && isWorthPrinting(direction, readings, values) && isWanted(readings)) return readings;
   }
   throw new Error(`${direction.family.id}, ${direction.name}: no set of givens in ${TRIES} is worth printing`);
 }
 
-function draw({ body, givens, fixed, name }: Direction, random: Random): Readings {
+function draw(direction: Direction, random: Random): Readings | undefined {
+  const { body, givens, fixed, name, ask } = direction;
+  if (ask.drawnBy !== undefined) return drawnBackwards(direction, ask.drawnBy, random);
   if (body.draw) return { ...fixedReadings(body.quantities, fixed), ...body.draw(random, name) };
   const varied = fixed.filter((id) => body.quantities[id]!.values !== undefined);
   const drawn = [...givens, ...varied].map((id): [string, Written] => [id, oneOf(id, body.quantities[id]!, random)]);
   return { ...fixedReadings(body.quantities, fixed), ...Object.fromEntries(drawn) };
+}
+
+/** Givens of one direction from those and the answers of another; nothing where one of them could not be printed. */
+function drawnBackwards({ family, choice, body, givens, fixed }: Direction, by: string, random: Random): Readings | undefined {
+  const other = directions(family, choice).find(({ name }) => name === by);
+  const readings = other && draw(other, random);
+  if (!other || !readings) return undefined;
+  const values = exactly(other.program, readings);
+  const taken = givens.map((id): [string, Written | undefined] => {
+    const value = values.get(id)?.[0];
+    if (readings[id] !== undefined) return [id, [readings[id]].flat()[0]];
+    if (value === undefined) return [id, oneOf(id, body.quantities[id]!, random)];
+    return [id, endsWithin(value, 3) ? asPrinted(value) : undefined];
+  });
+  if (taken.some(([, written]) => written === undefined)) return undefined;
+  const same = fixed.map((id): [string, Written] => [id, [readings[id] ?? body.quantities[id]!.fixed!].flat()[0]!]);
+  return Object.fromEntries([...same, ...taken]) as Readings;
 }
 
 /** What the quantities are that no setter need give. */

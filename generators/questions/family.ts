@@ -50,6 +50,8 @@ export interface Ask {
   steps: readonly Work[];
   /** 1: put numbers into a formula; 2: rearrange one; 3: simultaneous equations or a quadratic. */
   algebra: 1 | 2 | 3;
+  /** Givens are drawn by this other direction and taken from its answers, so that this one's are simple in turn. */
+  drawnBy?: string;
   /** Given although the answer does not depend on it. */
   idle?: readonly string[];
 }

@@ -11,10 +11,19 @@ import { scaling } from './families/scaling.ts';
 import { series } from './families/series.ts';
 import { interchange } from './families/interchange.ts';
 import { shunt } from './families/shunt.ts';
+import { wireLength } from './families/wire-length.ts';
+import { nonUniform } from './families/non-uniform.ts';
+import { tapered } from './families/tapered.ts';
+import { twoPartWire } from './families/two-part-wire.ts';
+import { bridgeWireChanged } from './families/bridge-wire.ts';
+import { reshaped } from './families/reshaped.ts';
+import { materials } from './families/materials.ts';
+import { temperature } from './families/temperature.ts';
+import { temperatures } from './families/temperatures.ts';
 import type { Family } from './family.ts';
 
 /** All families, in the order of a syllabus. */
-export const families: readonly Family[] = [balance, interchange, scaling, series, removed, shunt, bothGaps, combination, ring, endCorrections, endCorrectionsFound];
+export const families: readonly Family[] = [balance, interchange, scaling, series, removed, shunt, bothGaps, combination, ring, endCorrections, endCorrectionsFound, wireLength, nonUniform, tapered, twoPartWire, bridgeWireChanged, reshaped, materials, temperature, temperatures];
 
 /** The family of that id; UserMistake with the nearest where there is none. */
 export function familyNamed(id: string): Family {

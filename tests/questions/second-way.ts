@@ -43,7 +43,56 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
   ],
   'end-corrections': ({ P, Q, l, alpha, beta, W }) => [withEnds(P!, Q!, l!, alpha!, beta!, W!)],
   'end-corrections-found': ({ P, Q, l1, l2, alpha, beta, W }) => [withEnds(P!, Q!, l1!, alpha!, beta!, W!), withEnds(Q!, P!, l2!, alpha!, beta!, W!)],
+  'wire-length': ({ P, Q, l, W }) => [off([P!, Q!], l!, W!)],
+  'non-uniform': ({ P, Q, l, W }, { varies }) => [offNull(P!, Q!, ...summed((x) => (varies === 'linear' ? x : 1 / Math.sqrt(x)), l!, W!))],
+  tapered: ({ P, Q, a, b, l, W }) => [offNull(P!, Q!, ...summed((x) => 1 / (a! + ((b! - a!) * x) / W!) ** 2, l!, W!))],
+  'two-part-wire': ({ P, Q, l, c, sigma1, sigma2, A, B, W }, { piece }) => {
+    const parts: [number, number] = piece === 'left' ? [sigma1! * l!, sigma1! * (c! - l!) + sigma2! * (W! - c!)] : [sigma1! * c! + sigma2! * (l! - c!), sigma2! * (W! - l!)];
+    return [offNull(P!, Q!, ...parts), A! / parts[0] - 1, B! / parts[1] - 1];
+  },
+  'bridge-wire': ({ l1, l2, k, V, W }) => [offNull(l1!, W! - l1!, k! * l2!, k! * (W! - l2!)), offNull(l1!, W! - l1!, l2!, V! - l2!)],
+  reshaped: ({ n, k, l1, l2, W }, { gap, how }) => {
+    const ratio = gap === 'right' ? (W! - l1!) / l1! : l1! / (W! - l1!);
+    // The wire as n small pieces of length and area; both as parts of what they were.
+    const [long, wide] = how === 'stretched' ? [n!, 1 / n!] : how === 'cut' ? [1 / n!, 1] : how === 'folded' ? [1 / n!, n!] : [1, n! * n!];
+    const now = (ratio * long) / wide;
+    return [off(placed({ gap: gap! }, now, 1), l2!, W!), off(placed({ gap: gap! }, ratio * k!, 1), l2!, W!)];
+  },
+  materials: ({ rho1, L1, d1, rho2, L2, d2, k, l, W }) => {
+    const wires: [number, number] = [ohmsOf(rho1!, L1!, d1!), ohmsOf(rho2!, L2!, d2!)];
+    return [off(wires, l!, W!), off([k!, 1], l!, W!)];
+  },
+  temperature: ({ Y, X1, X2, l1, l2, t1, t2, alpha, k, W }, choice) => {
+    const ratio = choice['gap'] === 'right' ? (W! - l1!) / l1! : l1! / (W! - l1!);
+    const hot = (ratio * (1 + alpha! * t2!)) / (1 + alpha! * t1!);
+    return [off(placed(choice, hot, 1), l2!, W!), off(placed(choice, X1!, Y!), l1!, W!), off(placed(choice, X2!, Y!), l2!, W!), off(placed(choice, ratio * k!, 1), l2!, W!)];
+  },
+  temperatures: ({ alpha1, alpha2, t, k, l1, l2, W }) => [
+    off([l1! * (1 + alpha1! * t!), (W! - l1!) * (1 + alpha2! * t!)], l2!, W!),
+    off([l1! * k!, W! - l1!], l2!, W!),
+  ],
 };
+
+/** Resistance of a round wire of ρ in Ω m, length in m and diameter in mm. */
+const ohmsOf = (rho: number, metres: number, mm: number) => (rho * metres) / (Math.PI * (mm / 2000) ** 2);
+
+/** The wire cut into slices, their resistances added up on both sides of l (Gauss's rule of two points in each slice, on √x to be fine at the left end). */
+function summed(perLength: (x: number) => number, l: number, W: number): [number, number] {
+  const between = (from: number, to: number) => {
+    const [u, v] = [Math.sqrt(from), Math.sqrt(to)];
+    const slices = 300;
+    const h = (v - u) / slices;
+    let sum = 0;
+    for (let i = 0; i < slices; i++) {
+      for (const at of [-0.5 / Math.sqrt(3), 0.5 / Math.sqrt(3)]) {
+        const root = u + h * (i + 0.5 + at);
+        sum += perLength(root * root) * 2 * root * (h / 2);
+      }
+    }
+    return sum;
+  };
+  return [between(0, l), between(l, W)];
+}
 
 function changedGap(together: (a: number, b: number) => Gap) {
   return ({ X, Y, S, C, l1, l2, s, W }: Values, choice: Choice) => [
