@@ -43,10 +43,15 @@ export function loadWords(language: string, experiment: string): Words {
   };
 }
 
-/** An experiment's words after those that it shares with others: `shares` lists their files. */
+/** An experiment's words after those that it shares with others. */
 function experimentWords(language: string, id: string): Words['experiment'] {
-  const own = yaml(`${language}/experiments/${id}`) as { shares: string[] };
-  return [...own.shares.map((shared) => yaml(`${language}/shared/${shared}`)), own].reduce(merged) as Words['experiment'];
+  return afterShared(language, `experiments/${id}`) as Words['experiment'];
+}
+
+/** The words of a file after those of the files that it lists under `shares`, and of those that these list. */
+function afterShared(language: string, path: string): unknown {
+  const own = yaml(`${language}/${path}`) as { shares?: string[] };
+  return [...(own.shares ?? []).map((shared) => afterShared(language, `shared/${shared}`)), own].reduce(merged);
 }
 
 /** Shared words and an experiment's own: lists one after the other, named words together, and of single words the experiment's. */
