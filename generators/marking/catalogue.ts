@@ -1,5 +1,5 @@
-import type { Interval } from '../quantities/step.ts';
-import { blankBefore } from './chain.ts';
+import type { Program } from '../quantities/program.ts';
+import { type Chain, blankBefore } from './chain.ts';
 import { type Work, exactly, reachOf, within } from './reach.ts';
 import type { Asked } from './row-slips.ts';
 import type { Explanation } from './slip.ts';
@@ -21,14 +21,16 @@ export function openSteps({ program, own, sheet }: Work, id: string): string[] {
 
 /** Slips of the catalogue, one by one, that give the value on the student's own figures. */
 export function singleSlips(work: Work, asked: Asked, open: readonly string[]): Explanation[] {
-  return made(work, open).filter((one) => explains(work, asked, [one])).map(({ at, slip }) => ({ slip: slip.id, at }));
+  const right = exactly(work, asked.id);
+  return made(work, open).filter((one) => explains(work, asked, [one], right)).map(({ at, slip }) => ({ slip: slip.id, at }));
 }
 
 /** Two slips at two different steps. */
 export function pairsOfSlips(work: Work, asked: Asked, open: readonly string[]): Explanation[] {
+  const right = exactly(work, asked.id);
   const all = made(work, open);
   const pairs = all.flatMap((one, i) => all.slice(i + 1).filter(({ at }) => at !== one.at).map((other): [Made, Made] => [one, other]));
-  return pairs.filter((pair) => explains(work, asked, pair)).map(([one, other]) => ({ slip: one.slip.id, at: one.at, with: { slip: other.slip.id, at: other.at } }));
+  return pairs.filter((pair) => explains(work, asked, pair, right)).map(([one, other]) => ({ slip: one.slip.id, at: one.at, with: { slip: other.slip.id, at: other.at } }));
 }
 
 function made({ program }: Work, open: readonly string[]): Made[] {
@@ -36,14 +38,26 @@ function made({ program }: Work, open: readonly string[]): Made[] {
 }
 
 /** Whether honest work with these slips gives the value; most are told at a glance, without intervals. */
-function explains(work: Work, { id, row, value, right }: Asked, slips: readonly Made[]): boolean {
+function explains(work: Work, { id, row, value, right: [low, high] }: Asked, slips: readonly Made[], right: Chain): boolean {
   const wrong = { ...work, program: slipped(work.program, slips) };
-  const glance = exactly(wrong, id).get(id)![row]!;
-  if (!Number.isFinite(glance) || Math.abs(glance - value) > farthest(glance, value, right)) return false;
-  return within(value, reachOf(wrong, id)[row]!);
+  const chain = exactly(wrong, id);
+  const glance = chain.get(id)![row]!;
+  if (!Number.isFinite(glance)) return false;
+  const farthest = 2 * (high - low) + (ROUNDING + coarseness(wrong.program, chain, right, id)) * Math.max(Math.abs(glance), Math.abs(value));
+  return Math.abs(glance - value) <= farthest && within(value, reachOf(wrong, id)[row]!);
 }
 
-/** Beyond this no rounding brings two values together: twice what it does to the right one, and some per cent of their size. */
-function farthest(one: number, other: number, [low, high]: Interval): number {
-  return 2 * (high - low) + 0.05 * Math.max(Math.abs(one), Math.abs(other));
+/** Beyond this part of a value no rounding to significant figures brings two values together. */
+const ROUNDING = 0.05;
+
+/** Rounding to decimals may take any part of a value that a slip has made small: 0.001 to two decimals is nothing. */
+function coarseness({ step: named }: Program, chain: Chain, right: Chain, target: string): number {
+  let sum = 0;
+  for (const [id, column] of chain) {
+    const step = id === target ? undefined : named(id);
+    if ((step?.kind !== 'relation' && step?.kind !== 'summary') || !('decimals' in step.digits)) continue;
+    const half = Number(`0.5e-${step.digits.decimals}`);
+    sum += column.reduce((most, value, row) => (value === 0 || value === right.get(id)?.[row] ? most : Math.max(most, half / Math.abs(value))), 0);
+  }
+  return sum;
 }

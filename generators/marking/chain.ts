@@ -9,13 +9,14 @@ import { inputsOf } from './slipped.ts';
 export type Chain = Map<string, number[]>;
 
 /**
- * What a step comes to without any rounding, with a student's own values in place: quick enough to try a hundred
+ * What a step comes to without any rounding, with a student's own values in place of those before it: quick enough to try a hundred
  * slips on. The same as `evaluate` gives as exact.
  */
 export function chainTo(program: Program, id: string, readings: Readings, own: Own): Chain {
   const chain: Chain = new Map();
   for (const step of lineage(program, id)) {
-    const mine = own[step.id];
+    // What the step itself comes to is asked, whatever was written for it.
+    const mine = step.id === id ? undefined : own[step.id];
     const values = 'read' in step ? [readings[step.id]!].flat().map(Number) : worked(program, step, chain, readings);
     chain.set(step.id, mine ? values.map((value, row) => (mine[row] === undefined ? value : Number(mine[row]))) : values);
   }

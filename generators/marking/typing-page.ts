@@ -61,8 +61,7 @@ function sheetOf({ roll, name, code, sheet }: Issue, program: Program, columns: 
   };
   const beside = ranges(own).map(([low, high], i): Interval => {
     const { id, row } = columns[i]!;
-    const { [id]: _, ...before } = own;
-    const exact = exactly({ sheet, program, own: before }, id).get(id)![row]!;
+    const exact = exactly({ sheet, program, own }, id).get(id)![row]!;
     return 'figures' in columns[i]!.digits ? [low / exact - 1, high / exact - 1] : [low - exact, high - exact];
   });
   const readings = Object.fromEntries(Object.entries(sheet.readings).map(([id, read]) => [id, [read].flat().map(Number)]));

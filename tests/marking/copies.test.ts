@@ -32,10 +32,11 @@ describe.each(['resistivity', 'interchange'])('%s: answers that fit another shee
     const found = { told: 0, all: 0, copiedOf: new Map<number, [found: number, all: number]>() };
     for (const { one, random } of classes) {
       const rows = simulate(experiment, one, random);
+      const alone = marksOf(one, rows);
       for (let figures = 3; figures <= one.columns.length; figures++) {
         const [i, j] = random.shuffle(one.issues.map((_, place) => place)) as [number, number];
         const planted = plant(rows, i, j, figures, random.integer(0, 1), random);
-        const students = marksOf(one, planted.rows);
+        const students = alone.with(i, marksOf({ ...one, issues: [one.issues[i]!] }, [planted.rows[i]!])[0]!);
         const asked = copies(students).some(({ student, other }) => student === students[i] && other === students[j]);
         const telling = planted.places.filter((place) => students[i]!.answers[place]!.verdict === 'wrong').length;
         const [hits, all] = found.copiedOf.get(figures) ?? [0, 0];

@@ -1,5 +1,5 @@
 import { scale, tensInto } from '../../generators/quantities/evaluate.ts';
-import { formula } from '../../generators/quantities/formula.ts';
+import { type Formula, formula } from '../../generators/quantities/formula.ts';
 import type { Program } from '../../generators/quantities/program.ts';
 import type { Digits, Relation, Slip, Summary, Written } from '../../generators/quantities/step.ts';
 import { mean, summaryMethods } from '../../generators/quantities/summary.ts';
@@ -49,7 +49,7 @@ const rowOf = (column: readonly number[], row: number) => (column.length === 1 ?
 function summary(step: Summary, carried: Map<string, number[]>, slip: Slip | undefined, program: Program): number {
   if (slip) {
     const names = new Set([...carried.keys()]);
-    const made = formula(slip.as, names);
+    const made = compiled(slip.as, names);
     return made.value(made.names.map((id) => (program.step(id).per ? mean(carried.get(id)!) : carried.get(id)![0]!)));
   }
   return summaryMethods[step.by].value(step.of.map((id) => carried.get(id)!));
@@ -58,7 +58,7 @@ function summary(step: Summary, carried: Map<string, number[]>, slip: Slip | und
 function relation(program: Program, step: Relation, carried: Map<string, number[]>, random: Random, pi: string, slip: Slip | undefined): number[] {
   const known = new Set(carried.keys());
   const route = slip ? undefined : random.pick([undefined, ...(step.routes ?? [])]);
-  const withPi = (as: string, names: ReadonlySet<string>) => formula(as.replace(/\bpi\b/g, pi), names);
+  const withPi = (as: string, names: ReadonlySet<string>) => compiled(as.replace(/\bpi\b/g, pi), names);
   const rows = step.per ? Math.max(...[...carried].filter(([id]) => program.step(id).per === step.per).map(([, column]) => column.length)) : 1;
   return Array.from({ length: rows }, (_, row) => {
     const lines = new Map<string, number>();
@@ -73,4 +73,13 @@ function relation(program: Program, step: Relation, carried: Map<string, number[
     const out = made.value(made.names.map(value));
     return step.si ? scale(out, -unit(step.unit).tens) : out;
   });
+}
+
+const formulas = new Map<string, Formula>();
+
+/** A formula is parsed once; a million students share it. */
+function compiled(as: string, names: ReadonlySet<string>): Formula {
+  const kept = formulas.get(as) ?? formula(as, names);
+  formulas.set(as, kept);
+  return kept;
 }
