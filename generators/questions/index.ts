@@ -20,10 +20,19 @@ import { reshaped } from './families/reshaped.ts';
 import { materials } from './families/materials.ts';
 import { temperature } from './families/temperature.ts';
 import { temperatures } from './families/temperatures.ts';
+import { currents } from './families/currents.ts';
+import { gradient } from './families/gradient.ts';
+import { offBalance } from './families/off-balance.ts';
+import { openBridge } from './families/open-bridge.ts';
+import { exchange } from './families/exchange.ts';
+import { faultyGap } from './families/faulty-gap.ts';
+import { bestChoice } from './families/best-choice.ts';
+import { errorOfX } from './families/error-of-x.ts';
+import { errorOfResistivity } from './families/error-of-resistivity.ts';
 import type { Family } from './family.ts';
 
 /** All families, in the order of a syllabus. */
-export const families: readonly Family[] = [balance, interchange, scaling, series, removed, shunt, bothGaps, combination, ring, endCorrections, endCorrectionsFound, wireLength, nonUniform, tapered, twoPartWire, bridgeWireChanged, reshaped, materials, temperature, temperatures];
+export const families: readonly Family[] = [balance, interchange, scaling, series, removed, shunt, bothGaps, combination, ring, endCorrections, endCorrectionsFound, wireLength, nonUniform, tapered, twoPartWire, bridgeWireChanged, reshaped, materials, temperature, temperatures, currents, gradient, offBalance, openBridge, exchange, faultyGap, bestChoice, errorOfX, errorOfResistivity];
 
 /** The family of that id; UserMistake with the nearest where there is none. */
 export function familyNamed(id: string): Family {

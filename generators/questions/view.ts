@@ -48,7 +48,7 @@ export function questionView(question: Question, family: FamilyWords, shared: Qu
   const words = spokenFor(question, shared);
   const symbols = symbolBlanks(question, family, shared);
   const say = (sentence: string): Sentence => ({ sentence, blanks: symbols });
-  const stems = family.stems[direction.name] ?? family.stems['any'] ?? missing(direction.family.id, `stems of ${direction.name}`);
+  const stems = stemsFor(direction, family);
   const asks = family.asks[direction.name] ?? missing(direction.family.id, `asks of ${direction.name}`);
   const [stem, ask] = firstTold(stems[wording.stem % stems.length]!, asks[wording.ask % asks.length]!, symbols, valueBlanks(question, words));
   return {
@@ -74,6 +74,13 @@ export function questionView(question: Question, family: FamilyWords, shared: Qu
     difficulty,
     tags: direction.family.tags.map((tag) => shared.tags[tag] ?? missing('questions', `tags ${tag}`)),
   };
+}
+
+/** Wordings of the situation: of the direction in this arrangement, of the direction, of the arrangement, or those that serve any. */
+function stemsFor({ name, choice, family }: Question['direction'], { stems }: FamilyWords): string[] {
+  const values = Object.values(choice);
+  const keys = [...values.map((value) => `${name} ${value}`), name, ...values, 'any'];
+  return keys.map((key) => stems[key]).find((found) => found !== undefined) ?? missing(family.id, `stems of ${name}`);
 }
 
 /** A sentence for a terminal. */

@@ -3,7 +3,7 @@ import type { SpokenWords } from '../quantities/spoken.ts';
 /** The words of one family, blanks in braces: a quantity's is filled with 'P = 12 Ω' where it is given, and with 'P' where it is asked. */
 export interface FamilyWords {
   title: string;
-  /** Wordings of the situation, by direction; `any` serves the directions that have none of their own. */
+  /** Wordings of the situation, by direction, by value of an arrangement, or by both ('both real'); `any` serves what has none of its own. */
   stems: Record<string, string[]>;
   /** Wordings of what is asked, by direction. */
   asks: Record<string, string[]>;

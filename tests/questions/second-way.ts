@@ -1,5 +1,5 @@
 import type { Choice } from '../../generators/questions/family.ts';
-import { type Gap, offNull, parallel, potentials, series } from './network.ts';
+import { type Gap, type Resistor, offNull, parallel, potentials, series } from './network.ts';
 
 type Values = Record<string, number>;
 
@@ -71,6 +71,59 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
     off([l1! * (1 + alpha1! * t!), (W! - l1!) * (1 + alpha2! * t!)], l2!, W!),
     off([l1! * k!, W! - l1!], l2!, W!),
   ],
+  currents: ({ P, Q, l, sigma, E, r, N, I, I1, I2, W }, { cell }) => {
+    const bridge: Resistor[] = [['A', 'B', P!], ['B', 'C', Q!], ['A', 'C', sigma! * W!]];
+    const at = cell === 'real' ? potentials([['S', 'A', r!], ...bridge], ['S', 'C'], E!) : potentials(bridge, ['A', 'C'], E!);
+    const [gaps, wire] = [at['B']! / Q!, at['A']! / sigma! / W!];
+    return [off([P!, Q!], l!, W!), (gaps + wire) / I! - 1, gaps / I1! - 1, wire / I2! - 1, at['A']! / (gaps + wire) / N! - 1];
+  },
+  gradient: ({ E, R, w, I, k, l, V, W }) => {
+    const at = potentials([['S', 'a', R!], ['a', 'b', (w! * (W! - 1)) / W!], ['b', 'C', w! / W!]], ['S', 'C'], E!);
+    return [at['b']! / k! - 1, (E! - at['a']!) / R! / I! - 1, V! / (at['b']! * l!) - 1];
+  },
+  'off-balance': ({ P, Q, l, sigma, G, E, a, b, V, N, I, W }) => {
+    const arms: [number, number] = [sigma! * l!, sigma! * (W! - l!)];
+    const at = potentials([['A', 'B', P!], ['B', 'C', Q!], ['A', 'J', arms[0]], ['J', 'C', arms[1]], ['B', 'J', G!]], ['A', 'C'], E!);
+    const ohms = potentials([['B', 'A', P!], ['B', 'A', Q!], ['A', 'J', arms[0]], ['A', 'J', arms[1]], ['X', 'B', 1]], ['X', 'J']);
+    return [a! / arms[0] - 1, b! / arms[1] - 1, offNull(P!, Q!, ...arms) * E! - V!, ohms['B']! / (1 - ohms['B']!) / N! - 1, (1000 * (at['B']! - at['J']!)) / G! - I!];
+  },
+  'open-bridge': ({ P, Q, l, E, B, J, V, W }) => {
+    const at = potentials([['A', 'B', P!], ['B', 'C', Q!], ['A', 'J', l!], ['J', 'C', W! - l!]], ['A', 'C'], E!);
+    return [at['B']! / B! - 1, at['J']! / J! - 1, at['B']! - at['J']! - V!];
+  },
+  exchange: ({ P, Q, l1, l2, W }) => {
+    const at = potentials([['A', 'B', P!], ['B', 'C', Q!], ['A', 'J', l2!], ['J', 'C', W! - l2!]], ['B', 'J']);
+    return [off([P!, Q!], l1!, W!), at['A']! - at['C']!];
+  },
+  'best-choice': ({ S1, l1, X, S2, l2, W }) => [off([X!, S1!], l1!, W!), off([X!, S2!], l2!, W!)],
+  'error-of-x': ({ R, dR, l, dl, X, p, dX, W }, { gap }) => {
+    const at = (known: number, place: number) => (gap === 'right' ? (known * (W! - place)) / place : (known * place) / (W! - place));
+    // The worst of all corners, from differences far smaller than the errors.
+    const tiny = 1e-4;
+    const spread = [-1, 1].flatMap((i) => [-1, 1].map((j) => (at(R! + i * tiny * dR!, l! + j * tiny * dl!) - X!) / tiny));
+    const worst = (Math.max(...spread) - Math.min(...spread)) / 2;
+    return [off(gap === 'right' ? [R!, X!] : [X!, R!], l!, W!), worst / dX! - 1, worst / X! / (p! / 100) - 1];
+  },
+  'error-of-resistivity': (v, { by }) => {
+    const tiny = 1e-4;
+    const pairs = by === 'meters' ? (['V', 'I', 'd', 'L'] as const) : (['X', 'd', 'L'] as const);
+    const rho = (q: Values) => ((by === 'meters' ? q['V']! / q['I']! : q['X']!) * q['d']! * q['d']!) / q['L']!;
+    const values = Object.fromEntries(pairs.map((id) => [id, v[id]!]));
+    const spread = pairs.reduce((sum, id) => {
+      const [up, down] = [1, -1].map((sign) => rho({ ...values, [id]: v[id]! + sign * tiny * v[`d${id}`]! }));
+      return sum + Math.abs(up! - down!) / 2 / tiny;
+    }, 0);
+    return [spread / rho(values) / (v['p']! / 100) - 1];
+  },
+};
+
+/** Answers in words, from the deflection at the two ends of the wire with the circuit as it stands. */
+export const secondVerdict: Record<string, (v: Values, choice: Choice) => Record<string, string>> = {
+  'faulty-gap': ({ R }, { gap, fault }) => {
+    const bad = fault === 'open' ? 1e12 : 1e-12;
+    const at = (l: number) => Math.abs(gap === 'right' ? offNull(R!, bad, l, 100 - l) : offNull(bad, R!, l, 100 - l));
+    return { end: at(0.001) < at(99.999) ? 'left end' : 'right end' };
+  },
 };
 
 /** Resistance of a round wire of ρ in Ω m, length in m and diameter in mm. */

@@ -1,0 +1,39 @@
+import type { Family } from '../family.ts';
+import { bridgeWire, gaps, partsAt } from '../kinds.ts';
+
+const TWO = { figures: 2 };
+const small = (tex: string, unit: string, values: readonly string[]) => ({ tex, unit, values, neat: 'any' as const });
+
+/** X in the gap of the choice, with its maximum permissible error: the parts of R, l and the rest of the wire added up. */
+export const errorOfX: Family = {
+  id: 'error-of-x',
+  tags: ['metre-bridge', 'errors'],
+  choices: { ...gaps },
+  body: (choice) => {
+    const { own, other } = partsAt(choice, 'l');
+    return {
+      quantities: {
+        R: { tex: 'R', unit: 'Ω', values: ['2.0', '3.0', '4.0', '5.0', '6.0', '8.0', '10'] },
+        dR: { ...small('\\Delta R', 'Ω', ['0.0', '0.01', '0.02']), fixed: '0', between: ['-0.000001', undefined] },
+        l: { tex: 'l', unit: 'cm', values: { from: 20, to: 80, step: '0.5' }, between: ['0', 'W'], printed: [15, 85] },
+        dl: small('\\Delta l', 'cm', ['0.1', '0.2']),
+        X: { tex: 'X', unit: 'Ω', neat: 'any' },
+        p: { tex: 'p', unit: '%', neat: 'any' },
+        dX: { tex: '\\Delta X', unit: 'Ω', neat: 'any', digits: TWO },
+        W: bridgeWire,
+      },
+      condition: [`X * ${other} = R * ${own}`, `p * R * l * (W - l) = 100 * (dR * l * (W - l) + R * W * dl)`, 'dX * 100 = X * p'],
+      asks: {
+        error: {
+          finds: ['X', 'p', 'dX'],
+          algebra: 2,
+          steps: [
+            { id: 'X', as: `R * ${own} / ${other}`, slips: { 'ratio inverted': `R * ${other} / ${own}` } },
+            { id: 'p', as: '100 * (dR / R + dl / l + dl / (W - l))', slips: { 'rest of the wire taken as exact': '100 * (dR / R + dl / l)', 'errors subtracted': '100 * (dR / R + dl / l - dl / (W - l))', 'over the whole wire': '100 * (dR / R + dl / W)' } },
+            { id: 'dX', as: 'X * p / 100' },
+          ],
+        },
+      },
+    };
+  },
+};
