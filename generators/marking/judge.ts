@@ -47,11 +47,13 @@ export function judge(sheet: Sheet, program: Program, columns: readonly Column[]
   const own = ownFigures(columns, entries);
   const coarse = new Set<string>();
   const carried: Made[] = [];
+  let allRight = true;
   const whole = reach({ sheet, program, own });
   return columns.map((column, i) => {
     const work: Work = { sheet, program: slipped(program, carried), own };
     const accept = work.program === program ? widened(work, column.id, whole.get(column.id)!) : reachOf(work, column.id);
-    const judged = judgeOne(work, column, entries[i]!, accept[column.row]!, () => others(work, program, coarse));
+    const judged = judgeOne(work, column, entries[i]!, accept[column.row]!, () => others(work, program, coarse, allRight));
+    allRight &&= judged.verdict === 'right' || judged.verdict === 'absent';
     for (const { slip, at, with: second } of judged.explanations.slice(0, 1)) {
       if (slip === 'rounded too far' || slip === 'cut off') coarse.add(column.id);
       for (const one of [{ slip, at }, ...(second ? [second] : [])]) carry(carried, program, own, one);
@@ -60,13 +62,16 @@ export function judge(sheet: Sheet, program: Program, columns: readonly Column[]
   });
 }
 
-/** Other figures that a student may have gone on with: better ones than were written, the right formula, or the key's. */
-function others(work: Work, right: Program, coarse: ReadonlySet<string>): { work: Work; verdict: Verdict }[] {
+/**
+ * Other figures that a student may have gone on with: better ones than were written, the right formula, or the key's.
+ * After right figures alone the key's value follows: a tie was rounded one way and gone on with the other.
+ */
+function others(work: Work, right: Program, coarse: ReadonlySet<string>, allRight: boolean): { work: Work; verdict: Verdict }[] {
   const finer = Object.fromEntries(Object.entries(work.own).filter(([id]) => !coarse.has(id)));
   return [
     ...(coarse.size > 0 ? [{ work: { ...work, own: finer }, verdict: 'right' as const }] : []),
     ...(work.program === right ? [] : [{ work: { ...work, program: right }, verdict: 'right' as const }]),
-    { work: { ...work, program: right, own: {} }, verdict: 'right by the key' },
+    { work: { ...work, program: right, own: {} }, verdict: allRight ? 'right' : 'right by the key' },
   ];
 }
 

@@ -18,17 +18,13 @@ describe.each(['resistivity', 'interchange'])('%s: no honest path is rejected', 
     const experiment = experimentNamed(id);
     const { issues, columns } = classOf(SHEETS, `experiment: ${id}\n`, 'honest');
     const random = streams('honest').of(id);
-    let byTheKey = 0;
     for (let i = 0; i < STUDENTS; i++) {
       const { sheet } = issues[i % SHEETS]!;
       const program = programOf(experiment, sheet);
       const judged = judge(sheet, program, columns, typed(columns, workSheet(program, sheet, random)));
-      const rejected = judged.filter(({ verdict }) => verdict !== 'right' && verdict !== 'right by the key');
+      const rejected = judged.filter(({ verdict }) => verdict !== 'right');
       if (rejected.length > 0) expect(rejected.map(({ column, value, accept }) => `${column.id} ${value} (${accept.join(' to ')})`)).toEqual([]);
-      byTheKey += judged.filter(({ verdict }) => verdict === 'right by the key').length;
     }
-    // Where a rounding is a tie, what was gone on with may lie beside what was written.
-    expect(byTheKey / STUDENTS).toBeLessThan(0.01);
   }, 36_000_000);
 });
 
@@ -41,6 +37,6 @@ test('nor that of students who are simulated without the steps and their formula
     const worked = workedBy(anyStudent(random), sheet.readings, sheet.form as unknown as Variant);
     const record = Object.fromEntries(Object.entries(worked).map(([name, values]) => [name, values.map((value) => round(value, { figures: 13 }, 'even'))]));
     const judged = judge(sheet, programOf(experiment, sheet), columns, typed(columns, record));
-    expect(judged.filter(({ verdict }) => verdict === 'wrong' || verdict === 'absent').map(({ column, value }) => `${column.id} ${value}`)).toEqual([]);
+    expect(judged.filter(({ verdict }) => verdict !== 'right').map(({ column, value }) => `${column.id} ${value}`)).toEqual([]);
   }
 }, 36_000_000);
