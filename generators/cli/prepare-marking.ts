@@ -20,6 +20,7 @@ export async function prepareMarking(folder: string, order: Order, issues: reado
   const words = loadMarkingWords(order.language);
   const { spoken, experiment: told } = loadWords(order.language, order.experiment);
   const columns = columnsOf(scheme, experiment, issues.map(({ sheet }) => sheet));
+  if (columns.length === 0) return;
   const { symbols } = spoken;
   const page = typingPage(issues, ({ sheet }) => programOf(experiment, sheet), columns, scheme, symbols, words, decimal);
   const answers = columns.map((column) => headOf(column, symbols, words.heads));

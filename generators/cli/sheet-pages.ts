@@ -1,5 +1,6 @@
 import { circuits } from '../experiments/circuits.ts';
 import { experimentNamed } from '../experiments/index.ts';
+import { keyNote } from '../marking/key-note.ts';
 import type { Order } from '../order/schema.ts';
 import { readWireAsk } from '../order/wire-ask.ts';
 import type { Doubt } from '../sheets/doubts.ts';
@@ -9,6 +10,7 @@ import { type Tables, askFor } from '../sheets/tables.ts';
 import type { Sheet } from '../sheets/sheet.ts';
 import { workOut } from '../sheets/worked.ts';
 import { type Words, knownNames } from './content.ts';
+import { loadMarkingWords } from './marking-content.ts';
 
 /** What is made of one sheet. */
 export type Kind = 'worksheet' | 'key' | 'solution';
@@ -20,6 +22,7 @@ export type MakePage = (kind: Kind, issue: Issue, place: number) => object;
 export function sheetPages(order: Order, tables: Tables, words: Words): MakePage {
   const experiment = experimentNamed(order.experiment);
   const known = knownNames(tables);
+  const said = loadMarkingWords(order.language);
   return (kind, issue, place) => {
     const program = programOf(experiment, issue.sheet);
     const ask = askFor(order, issue.wires.map((wire) => readWireAsk(wire, known)), tables);
@@ -28,7 +31,8 @@ export function sheetPages(order: Order, tables: Tables, words: Words): MakePage
     const common = { issue, order, ask, words: pageWords(words), ...(circuit !== undefined && { circuit }), place };
     if (kind === 'worksheet') return worksheetPage(common, program, experiment);
     const worked = workOut(issue.sheet, program);
-    return kind === 'key' ? keyPage(common, worked, experiment) : solutionPage(common, worked, experiment);
+    if (kind === 'solution') return solutionPage(common, worked, experiment);
+    return { ...keyPage(common, worked, experiment), coincide: keyNote(issue.sheet, program, experiment.layout, words.spoken.symbols, said) };
   };
 }
 

@@ -2,6 +2,7 @@ import type { Program } from '../quantities/program.ts';
 import { type Chain, blankBefore } from './chain.ts';
 import { type Work, exactly, reachOf, within } from './reach.ts';
 import type { Asked } from './row-slips.ts';
+import { rowsIn } from './rows.ts';
 import type { Explanation } from './slip.ts';
 import { type Made, slipped, slipsOf } from './slipped.ts';
 
@@ -13,8 +14,7 @@ export function openSteps({ program, own, sheet }: Work, id: string): string[] {
   };
   const rowsOf = (step: string) => {
     const { per } = program.step(step);
-    const column = per === undefined ? undefined : program.steps.find((each) => (each.kind === 'reading' || each.kind === 'given') && each.per === per);
-    return column ? [sheet.readings[column.id] ?? []].flat().length : 1;
+    return per === undefined ? 1 : rowsIn(program, per, sheet.readings);
   };
   return blankBefore(program, id, entered);
 }

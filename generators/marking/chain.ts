@@ -3,6 +3,7 @@ import type { Program } from '../quantities/program.ts';
 import type { Computed } from '../quantities/step.ts';
 import { summaryMethods } from '../quantities/summary.ts';
 import { unit } from '../quantities/unit.ts';
+import { rowsIn } from './rows.ts';
 import { inputsOf } from './slipped.ts';
 
 /** Every value of a sheet unrounded, one a row. */
@@ -54,11 +55,6 @@ function worked(program: Program, step: Computed, chain: Chain, readings: Readin
   const tens = as.names.map((id) => tensInto(program, step, id));
   const out = step.si ? -unit(step.unit).tens : 0;
   return Array.from({ length: step.per ? rowsIn(program, step.per, readings) : 1 }, (_, row) => scale(as.value(columns.map((column, i) => scale(at(column, row), tens[i]!))), out));
-}
-
-function rowsIn(program: Program, table: string, readings: Readings): number {
-  const column = program.steps.find((step) => (step.kind === 'reading' || step.kind === 'given') && step.per === table)!;
-  return [readings[column.id]!].flat().length;
 }
 
 /** A step and those before it that it is worked from and of which some value is not a student's own. */

@@ -3,6 +3,7 @@ import { UserMistake } from '../mistake.ts';
 import type { Digits } from '../quantities/step.ts';
 import { programOf } from '../sheets/issue.ts';
 import type { Sheet } from '../sheets/sheet.ts';
+import { rowsIn } from './rows.ts';
 import { type Marks, type Scheme, listedAnswers } from './scheme.ts';
 
 /** One deciding answer: a column of the answers file. */
@@ -23,21 +24,17 @@ export interface Column {
  */
 export function columnsOf(scheme: Scheme, experiment: Experiment, sheets: readonly Sheet[]): Column[] {
   const { steps } = programOf(experiment, sheets[0]!);
-  const columns = listedAnswers(scheme, experiment.id, experiment.layout.answers).flatMap(({ step: id, rows, marks }): Column[] => {
-    const step = steps.find((each) => each.id === id);
+  const computed = (id: string) => steps.find((each) => each.id === id && (each.kind === 'relation' || each.kind === 'summary'));
+  const columns = listedAnswers(scheme, experiment.id, experiment.layout.answers.filter(computed)).flatMap(({ step: id, rows, marks }): Column[] => {
+    const step = computed(id);
     if (step?.kind !== 'relation' && step?.kind !== 'summary') throw new UserMistake(`the mark scheme "${scheme.title}" lists ${id}, which is no answer of ${experiment.id}; it has ${experiment.layout.working.join(', ')}`);
     const common = { id, unit: step.unit, digits: step.digits, marks: step.unit === '' ? { ...marks, unit: 0 } : marks };
     if (step.per === undefined) return [{ ...common, row: 0, inTable: false }];
-    const most = Math.max(...sheets.map((sheet) => rowsOf(steps, step.per!, sheet)));
+    const most = Math.max(...sheets.map((sheet) => rowsIn({ steps }, step.per!, sheet.readings)));
     return (rows ?? Array.from({ length: most }, (_, i) => i + 1)).map((row) => ({ ...common, row: row - 1, inTable: true }));
   });
   const place = ({ id }: Column) => steps.findIndex((step) => step.id === id);
   return columns.sort((a, b) => place(a) - place(b) || a.row - b.row);
-}
-
-function rowsOf(steps: ReturnType<typeof programOf>['steps'], table: string, { readings }: Sheet): number {
-  const column = steps.find((step) => (step.kind === 'reading' || step.kind === 'given') && step.per === table);
-  return column ? [readings[column.id] ?? []].flat().length : 0;
 }
 
 /** What all answers of a sheet are worth together. */

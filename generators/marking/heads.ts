@@ -12,7 +12,7 @@ export interface HeadWords {
 }
 
 /** What a deciding answer is called: 'mean X', 'X, row 1'. */
-export function headOf({ id, row, inTable }: Column, symbols: Record<string, string>, words: HeadWords): string {
+export function headOf({ id, row, inTable }: Pick<Column, 'id' | 'row' | 'inTable'>, symbols: Record<string, string>, words: HeadWords): string {
   const symbol = symbols[id] ?? id;
   return inTable ? fill(words.inRow, { symbol, row: row + 1 }) : symbol;
 }

@@ -6,7 +6,7 @@ import { workOut } from '../sheets/worked.ts';
 import type { Column } from './columns.ts';
 import type { Decimal } from './entry.ts';
 import { headOf } from './heads.ts';
-import { exactly, reach, widened } from './reach.ts';
+import { type Work, exactly, reach, widened } from './reach.ts';
 import type { Scheme } from './scheme.ts';
 import { chainCode } from './typing-code.ts';
 import type { MarkingWords } from './words.ts';
@@ -51,19 +51,18 @@ export function typingPage(issues: readonly Issue[], programFor: (issue: Issue) 
 }
 
 function sheetOf({ roll, name, code, sheet }: Issue, program: Program, columns: readonly Column[], formOf: (program: Program) => number): TypingSheet {
-  const { values } = workOut(sheet, program);
+  const { values, cells } = workOut(sheet, program);
   const own: Own = {};
   for (const { id, row } of columns) (own[id] ??= [])[row] = values.written.get(id)![row]!;
-  const ranges = (mine: Own) => {
-    const work = { sheet, program, own: mine };
-    const all = reach(work);
-    return columns.map(({ id, row }) => widened(work, id, all.get(id)!)[row]!);
-  };
-  const beside = ranges(own).map(([low, high], i): Interval => {
-    const { id, row } = columns[i]!;
-    const exact = exactly({ sheet, program, own }, id).get(id)![row]!;
-    return 'figures' in columns[i]!.digits ? [low / exact - 1, high / exact - 1] : [low - exact, high - exact];
+  const whole: Work = { sheet, program, own: {} };
+  const key = columns.map(({ id, row }) => widened(whole, id, cells(id).map(({ accept }) => accept))[row]!);
+  const work: Work = { sheet, program, own };
+  const all = reach(work);
+  const beside = columns.map(({ id, row, digits }): Interval => {
+    const [low, high] = widened(work, id, all.get(id)!)[row]!;
+    const exact = exactly(work, id).get(id)![row]!;
+    return 'figures' in digits ? [low / exact - 1, high / exact - 1] : [low - exact, high - exact];
   });
   const readings = Object.fromEntries(Object.entries(sheet.readings).map(([id, read]) => [id, [read].flat().map(Number)]));
-  return { roll, name, code, form: formOf(program), readings, key: ranges({}), beside };
+  return { roll, name, code, form: formOf(program), readings, key, beside };
 }
