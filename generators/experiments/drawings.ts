@@ -1,4 +1,5 @@
 import { plugsOut } from '../apparatus/box.ts';
+import { dial } from '../figures/dial.ts';
 import { metreScale } from '../figures/metre-scale.ts';
 import { plugBox } from '../figures/plug-box.ts';
 import { rule } from '../figures/rule.ts';
@@ -10,7 +11,7 @@ import type { Instrument, Reading, Step, Written } from '../quantities/step.ts';
 import type { Decided } from './layout.ts';
 
 /** Instruments that a sheet can show in place of the numbers; an order names them. */
-export const DRAWABLE = ['scale', 'plugs', 'gauge', 'rule'] as const;
+export const DRAWABLE = ['scale', 'plugs', 'gauge', 'rule', 'dial'] as const;
 export type Drawable = (typeof DRAWABLE)[number];
 
 /** What a drawing needs of a sheet; `drawn` names the readings that are taken off drawings. */
@@ -51,6 +52,9 @@ interface Reader {
 /** Where the left terminal is laid on the rule, in cm: a student who does not start from zero must subtract. */
 const LAID_AT = 1.4;
 
+/** Divisions on each side of the galvanometer's zero; common practice, no source. */
+const LAST_MARK = 30;
+
 const turns = (main: Written, pitch: Written) => Math.round(Number(main) / Number(pitch));
 
 const pictures: Record<Drawable, Picture[]> = {
@@ -84,7 +88,19 @@ const pictures: Record<Drawable, Picture[]> = {
       draw: (read, frame, _, words) => rule({ ...frame, leftCm: LAID_AT, rightCm: (10 * LAID_AT + 10 * Number(read.on('rule'))) / 10 }, words),
     },
   ],
+  dial: [
+    {
+      caption: 'dial',
+      shows: ['galvanometer'],
+      draw: (read, frame, _, words) => dial({ ...frame, deflection: againstStop(Number(read.on('galvanometer'))) }, words),
+    },
+  ],
 };
+
+/** The last mark of the dial stands for all that is more: the needle is then at its stop. */
+function againstStop(deflection: number): number {
+  return Math.abs(deflection) < LAST_MARK ? deflection : 2 * deflection;
+}
 
 function gauge(read: Reader, frame: { id: string }, turned: number, division: Written, words: FigureWords): Drawing {
   const pitch = Number(read.of('pitch')) === 1 ? 1 : 0.5;
@@ -104,20 +120,28 @@ export function drawings(steps: readonly Step[], sheet: DrawnSheet, id: string, 
     .flat()
     .flatMap(({ caption, shows, draw }) => {
       const [first, ...others] = shows;
-      return taken
-        .filter(({ on }) => on === first)
-        .flatMap((lead) => {
-          const beside = others.map((instrument) => taken.find(({ on, per }) => on === instrument && per === lead.per));
-          if (beside.includes(undefined)) return [];
-          const gives = [lead, ...(beside as Reading[])];
-          return rowsOf(readings, lead).map((row) => ({
-            instrument: caption,
-            gives: gives.map((reading) => reading.id),
-            ...(lead.per ? { row } : {}),
-            drawing: draw(reader(sheet, gives, row), { id: `${id}-${lead.id}-${row}` }, form, words),
-          }));
-        });
+      const leads = taken.filter(({ on }) => on === first);
+      return rowByRow(readings, leads).flatMap(({ lead, row }) => {
+        const beside = others.map((instrument) => taken.find(({ on, per }) => on === instrument && per === lead.per));
+        if (beside.includes(undefined)) return [];
+        const gives = [lead, ...(beside as Reading[])];
+        return {
+          instrument: caption,
+          gives: gives.map((reading) => reading.id),
+          ...(lead.per ? { row } : {}),
+          drawing: draw(reader(sheet, gives, row), { id: `${id}-${lead.id}-${row}` }, form, words),
+        };
+      });
     });
+}
+
+/** Table after table, what is read in one row side by side. */
+function rowByRow(readings: Readings, leads: readonly Reading[]): { lead: Reading; row: number }[] {
+  const tables = [...new Set(leads.map(({ per }) => per))];
+  return tables.flatMap((table) => {
+    const columns = leads.filter(({ per }) => per === table);
+    return rowsOf(readings, columns[0]!).flatMap((row) => columns.map((lead) => ({ lead, row })));
+  });
 }
 
 const rowsOf = (readings: Readings, { id }: Reading) => [...[readings[id]!].flat().keys()];

@@ -2,8 +2,8 @@ import type { circuits } from './circuits.ts';
 
 /** How an experiment's record is set out on paper; the words for it are content. */
 export type Block =
-  /** A table of observations: its columns, and the values that are found from it. */
-  | { table: string; columns: string[]; after: string[]; rows: Rows }
+  /** A table of observations: its columns, the verdict that each row ends in, and the values that are found from it. */
+  | { table: string; columns: string[]; verdict?: string; after: string[]; rows: Rows }
   /** Single values, each on a line. */
   | { values: string[] }
   /** Points of a table and the line through them: paper for the student, the plot on the key. */

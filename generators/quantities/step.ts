@@ -26,7 +26,7 @@ export interface Reading extends Quantity {
 }
 
 /** Instruments of the practical; the screw gauge is three: its two scales on the wire, and its circular scale on closed jaws. */
-export type Instrument = 'box' | 'scale' | 'main scale' | 'circular scale' | 'closed jaws' | 'rule' | 'thermometer';
+export type Instrument = 'box' | 'scale' | 'main scale' | 'circular scale' | 'closed jaws' | 'rule' | 'thermometer' | 'galvanometer';
 
 /** A number that is exact by agreement or printed for the student: the length of the bridge wire, a table value. */
 export interface Given extends Quantity {

@@ -38,8 +38,8 @@ function limits({ limits: { l, R } }: Order, { bench }: Ask): Partial<Record<Ins
   };
 }
 
-/** How far a reading off a drawing may lie from the truth; a plug is in or out, and a main scale is read to a whole division. */
+/** How far a reading off a drawing may lie from the truth; a plug is in or out, a main scale is read to a whole division, and a needle to half of one. */
 function latitudes({ drawn, latitude }: Order): Partial<Record<Instrument, number>> {
-  const all: Record<Instrument, number> = { box: 0, 'main scale': 0, scale: latitude.l, 'circular scale': latitude.n, 'closed jaws': latitude.n, rule: latitude.L, thermometer: 0 };
+  const all: Record<Instrument, number> = { box: 0, 'main scale': 0, scale: latitude.l, 'circular scale': latitude.n, 'closed jaws': latitude.n, rule: latitude.L, thermometer: 0, galvanometer: 0.5 };
   return Object.fromEntries(drawn.flatMap((name) => drawnOn(name).map((instrument) => [instrument, all[instrument]])));
 }

@@ -16,6 +16,8 @@ export function faultOnInstrument(instrument: Instrument | undefined, value: Wri
       return number >= 0 && isMultiple(number, pitch) ? undefined : `is no mark of the main scale; its marks are ${pitch} mm apart`;
     case 'thermometer':
       return number > -20 && number < 120 ? undefined : 'is no temperature of a water bath; give it in °C';
+    case 'galvanometer':
+      return undefined;
     default:
       return number > 0 ? undefined : 'is not above zero';
   }

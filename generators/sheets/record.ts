@@ -21,7 +21,15 @@ export interface NamedField extends Field {
 
 /** One block of the observations, ready for a template. */
 export type RecordBlock =
-  | { is: 'table'; id: string; columns: { id: string; symbol: Line; unit: Line }[]; rows: { label: RowLabel; fields: Field[] }[]; after: NamedField[] }
+  | {
+      is: 'table';
+      id: string;
+      columns: { id: string; symbol: Line; unit: Line }[];
+      /** The verdict that every row has a place for. */
+      verdict?: string;
+      rows: { label: RowLabel; fields: Field[]; choice?: string }[];
+      after: NamedField[];
+    }
   | { is: 'values'; fields: NamedField[] }
   /** The drawing is the page's, by the name of the graph. */
   | { is: 'graph'; id: string };
@@ -32,6 +40,8 @@ export type RowLabel = { number: number | string; direction?: 'a' | 'b' };
 export interface Shown {
   /** The written values of a quantity, one a row; nothing where the student has to find them. */
   values(id: string): Written[] | undefined;
+  /** What a verdict says in each row; nothing where the student has to find it. */
+  choices?(verdict: string): string[];
   /** Rows of each table. */
   rows(table: string): number;
   /** The reading is taken off a drawing. */
@@ -70,16 +80,22 @@ export function record(blocks: Block[], program: Program, shown: Shown, words: S
       ...(computed && !bare.includes(id) ? { formula: formulaLine(program, step, words) } : {}),
     };
   };
+  const choiceIn = (verdict: string | undefined, row: number) => {
+    const choice = verdict === undefined ? undefined : shown.choices?.(verdict)[row];
+    return choice === undefined ? {} : { choice };
+  };
   return blocks.map((block): RecordBlock => {
     if ('graph' in block) return { is: 'graph', id: block.graph };
     if ('values' in block) return { is: 'values', fields: block.values.map(named) };
     return {
       is: 'table',
       id: block.table,
+      ...(block.verdict !== undefined && { verdict: block.verdict }),
       columns: block.columns.map((id) => ({ id, symbol: symbolLine(program, id, words), unit: unitLine(program.step(id).unit, words) })),
       rows: Array.from({ length: shown.rows(block.table) }, (_, row) => ({
         label: rowLabel(block.rows, row),
         fields: block.columns.map((id) => field(id, row)),
+        ...choiceIn(block.verdict, row),
       })),
       after: block.after.map(named),
     };

@@ -72,7 +72,8 @@ function room(program: Program, step: Computed, results: readonly string[], word
 /** The view of a key: the same sheet filled in, with its working. */
 export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: SpokenWords): KeyView {
   const { program, values, verdicts } = worked;
-  const shown = { ...readingsShown(program, sheet, false), values: (id: string) => values.written.get(id) };
+  const choices = verdicts();
+  const shown = { ...readingsShown(program, sheet, false), values: (id: string) => values.written.get(id), choices: (id: string) => choices[id]! };
   return {
     ...common(sheet, program, layout, words),
     observations: record(layout.observations, program, shown, words, layout.working),
@@ -89,13 +90,14 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
       return { id, rows, formula: formulaLine(program, step, words) };
     }),
     results: Object.fromEntries(layout.result.map((id) => [id, quantityLine(values.written.get(id)![0]!, program.step(id).unit, words)])),
-    verdicts: saidOf(program, layout, verdicts()),
+    verdicts: saidOf(program, layout, choices),
   };
 }
 
-/** What each verdict says; by rows, as their table calls them, where it belongs to one. */
+/** What each verdict says that no table shows; by rows, as their table calls them, where it belongs to one. */
 function saidOf(program: Program, { observations }: Layout, verdicts: Record<string, string[]>): KeyView['verdicts'] {
-  return Object.entries(verdicts).map(([id, choices]) => {
+  const inTables = observations.flatMap((block) => ('table' in block && block.verdict !== undefined ? [block.verdict] : []));
+  return Object.entries(verdicts).filter(([id]) => !inTables.includes(id)).map(([id, choices]) => {
     const step = program.steps.find((each) => each.id === id)!;
     const per = step.kind === 'verdict' ? step.per : undefined;
     return { id, said: choices.map((choice, row) => ({ ...(per !== undefined && { label: labelIn(observations, per, row) }), choice })) };
