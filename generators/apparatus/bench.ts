@@ -65,6 +65,7 @@ const benchSchema = z.strictObject({
     diameterTolerance: size('1'),
     ovality: size('1', z.number().min(0).max(0.5)),
     cutting: size('cm'),
+    leads: range('Ω'),
   }),
   screwGauge: z
     .strictObject({
@@ -82,6 +83,8 @@ const benchSchema = z.strictObject({
       when: unlessWrong,
     }),
   rule: z.strictObject({ division: division('cm') }),
+  thermometer: z.strictObject({ division: division('°C'), limitOfError: size('°C') }),
+  bath: z.strictObject({ heated: range('°C', any), lag: size('°C') }),
   room: range('°C', any),
   hands: z.strictObject({ careful: handsSchema, usual: handsSchema, hurried: handsSchema }),
 });

@@ -6,18 +6,19 @@ export type Block =
   | { table: string; columns: string[]; verdict?: string; after: string[]; rows: Rows }
   /** Single values, each on a line. */
   | { values: string[] }
-  /** Points of a table and the line through them: paper for the student, the plot on the key. */
+  /** Points of a table and the line or curve through them: paper for the student, the plot on the key. */
   | Plotted;
 
 /** What the rows of a table are called: 1, 2, 3; 1 a, 1 b, 2 a; or A, B, C. */
 export type Rows = 'numbered' | 'pairs' | 'lettered';
 
-/** A graph by its name; quantities along its axes, and the summaries that are its line. */
+/** A graph by its name; quantities along its axes, and the summaries that are its line, if it is one. */
 export interface Plotted {
   graph: string;
   x: string;
   y: string;
-  slope: string;
+  /** Left out where the points lie on no straight line: then a smooth curve joins them. */
+  slope?: string;
   /** Left out where the line goes through the origin. */
   intercept?: string;
   /** Axes that start at zero. */

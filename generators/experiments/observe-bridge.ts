@@ -50,7 +50,7 @@ export function observeNull(ask: Ask, bridge: Bridge, box: Box, R: Written, X: n
 }
 
 /** Cuts the usable settings into as many runs as rows are wanted, so that the rows lie apart. */
-function spread(usable: readonly Setting[], rows: number): Setting[][] {
+export function spread(usable: readonly Setting[], rows: number): Setting[][] {
   return Array.from({ length: rows }, (_, row) =>
     usable.slice(Math.floor((row * usable.length) / rows), Math.floor(((row + 1) * usable.length) / rows)),
   );

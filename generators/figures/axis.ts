@@ -49,6 +49,11 @@ export function labelAt({ step, first }: Axis, square: number): string {
   return written((first + square) * step.whole, step.decimals).replace('-', '−');
 }
 
+/** What a square of 10 mm stands for. */
+export function perSquare({ step: { whole, decimals } }: Axis): string {
+  return written(whole, decimals);
+}
+
 /** The value at a heavy line. */
 export function valueAt({ step, first }: Axis, square: number): number {
   return ((first + square) * step.whole) / tenTo(step.decimals);

@@ -3,6 +3,7 @@ import { crosses, lineAcross, slopeTriangle, uncertaintyBars, type GraphPoint, t
 import { fill } from './fill.ts';
 import { grid } from './graph-paper.ts';
 import { quantityIn, size, words as letters } from './lettering.ts';
+import { smoothCurve } from './smooth.ts';
 import { figure, lines, pen, type Drawing, type Frame, type Point } from './svg.ts';
 import type { FigureWords, GraphWords } from './words.ts';
 
@@ -22,25 +23,27 @@ export interface Graph extends Frame {
   /** Whether they are plotted; without, the axes stand ready for the student. */
   plotted: boolean;
   line?: StraightLine;
+  /** A smooth curve through the points. */
+  curve?: boolean;
   triangle?: Triangle;
   /** Squares of 10 mm across and up; 14 × 10 when left out. */
   squares?: readonly [across: number, up: number];
 }
 
 /** Left and below the grid: room for numbers and names. */
-const margin = { left: 17, right: 4, top: 3, bottom: 14 };
+const margin = { left: 16, right: 4, top: 3, bottom: 14 };
 
-/** A graph on millimetre paper with numbered axes; with 14 × 10 squares 161 × 117 mm. */
+/** A graph on millimetre paper with numbered axes; with 14 × 10 squares 160 × 117 mm. */
 export function graph(drawn: Graph, words: FigureWords): Drawing {
   const [across, up] = drawn.squares ?? [14, 10];
-  const x = axisFor(drawn.points.map((point) => Number(point.x)), across, drawn.x.fromZero);
-  const y = axisFor(drawn.points.flatMap(reach), up, drawn.y.fromZero);
+  const { x, y } = axesOf(drawn, [across, up]);
   const at = (px: number, py: number): Point => [margin.left + 10 * along(x, px), margin.top + 10 * (up - along(y, py))];
   const plane = { x, y, at };
   const parts = [
     grid([margin.left, margin.top], across, up),
     ...axes(drawn, x, y),
     ...(drawn.line ? [lineAcross(plane, drawn.line, drawn.points)] : []),
+    ...(drawn.curve ? [smoothCurve(plane, drawn.points)] : []),
     ...(drawn.line && drawn.triangle ? [slopeTriangle(plane, drawn.line, drawn.triangle)] : []),
     ...(drawn.plotted ? [uncertaintyBars(plane, drawn.points), crosses(plane, drawn.points)] : []),
   ];
@@ -48,8 +51,14 @@ export function graph(drawn: Graph, words: FigureWords): Drawing {
   return { svg: figure(drawn, margin.left + 10 * across + margin.right, margin.top + 10 * up + margin.bottom, seen, parts), seen };
 }
 
-function reach({ y, uy = 0 }: GraphPoint): number[] {
-  return [Number(y) - uy, Number(y) + uy];
+/** The axes that hold all points with their bars, and where the x axis starts at zero also the line's crossing of the y axis, which is to be read there. */
+export function axesOf({ points, x, y, line }: Pick<Graph, 'points' | 'x' | 'y' | 'line'>, [across, up]: readonly [number, number]): { x: Axis; y: Axis } {
+  const reach = points.flatMap(({ y: middle, uy = 0 }) => [Number(middle) - uy, Number(middle) + uy]);
+  const crossing = x.fromZero && line ? [line.intercept] : [];
+  return {
+    x: axisFor(points.map((point) => Number(point.x)), across, x.fromZero),
+    y: axisFor([...reach, ...crossing], up, y.fromZero),
+  };
 }
 
 function axes(drawn: Graph, x: Axis, y: Axis): string[] {
@@ -77,6 +86,6 @@ function inWords(drawn: Graph, x: Axis, y: Axis, words: GraphWords): string {
     yTo: labelAt(y, y.squares),
     points: drawn.points.map((point) => `(${point.x}, ${point.y})`).join(', '),
   };
-  const sentences = [words.axes, ...(drawn.plotted ? [words.points] : []), ...(drawn.line ? [words.line] : [])];
+  const sentences = [words.axes, ...(drawn.plotted ? [words.points] : []), ...(drawn.line ? [words.line] : []), ...(drawn.curve ? [words.curve] : [])];
   return sentences.map((sentence) => fill(sentence, values)).join(' ');
 }

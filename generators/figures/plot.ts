@@ -6,7 +6,8 @@ import { lines, patch, pen, type Point } from './svg.ts';
 export interface GraphPoint {
   x: Written;
   y: Written;
-  /** Half the height of its uncertainty bar. */
+  /** Half the width and half the height of its uncertainty bars. */
+  ux?: number;
   uy?: number;
 }
 
@@ -41,15 +42,23 @@ export function crosses({ at }: Plane, points: readonly GraphPoint[]): string {
   return lines(strokes, pen.line, { 'data-part': 'points' });
 }
 
-/** From y − u to y + u, with short ends. */
+/** Half a bar that is shorter than this, in mm, would be lost under its cross. */
+const shortest = 0.6;
+
+/** From x − u to x + u and from y − u to y + u, with short ends; none where the cross would hide it. */
 export function uncertaintyBars({ at }: Plane, points: readonly GraphPoint[]): string {
-  const strokes = points.flatMap(({ x, y, uy }) => {
-    if (uy === undefined) return [];
-    const [centre, low] = at(Number(x), Number(y) - uy);
-    const [, high] = at(Number(x), Number(y) + uy);
-    return [[[centre, low], [centre, high]], [[centre - 0.8, low], [centre + 0.8, low]], [[centre - 0.8, high], [centre + 0.8, high]]] as Point[][];
+  const strokes = points.flatMap((point) => {
+    const [x, y, { ux = 0, uy = 0 }] = [Number(point.x), Number(point.y), point];
+    return [...bar(at(x, y - uy), at(x, y + uy), [0.8, 0]), ...bar(at(x - ux, y), at(x + ux, y), [0, 0.8])];
   });
-  return lines(strokes, pen.thin, { 'data-part': 'bars' });
+  return strokes.length === 0 ? '' : lines(strokes, pen.thin, { 'data-part': 'bars' });
+}
+
+/** A stroke from end to end, and at each a short one across it. */
+function bar(from: Point, to: Point, [across, up]: Point): Point[][] {
+  if (Math.hypot(to[0] - from[0], to[1] - from[1]) < 2 * shortest) return [];
+  const end = ([x, y]: Point): Point[] => [[x - across, y - up], [x + across, y + up]];
+  return [[from, to], end(from), end(to)];
 }
 
 /** The line from the paper's left edge, where that is zero, or from just before the points, to just past them; never off the paper. */
@@ -64,22 +73,31 @@ export function lineAcross({ x, y, at }: Plane, { slope, intercept }: StraightLi
   return lines([[at(from, slope * from + intercept), at(to, slope * to + intercept)]], pen.line, { 'data-part': 'line' });
 }
 
-/** Run below and rise to the right of a rising line, above and right of a falling one. */
+/**
+ * The run level with the lower end of a rising line, the upper end of a falling one. Its names stand inside the triangle
+ * where there is room between side and line, else beside it.
+ */
 export function slopeTriangle({ at }: Plane, { slope, intercept }: StraightLine, { x1, x2, run, rise }: Triangle): string {
   const [start, end] = [at(x1, slope * x1 + intercept), at(x2, slope * x2 + intercept)];
   const corner: Point = [end[0], start[1]];
-  const runAt: Point = [(start[0] + corner[0]) / 2, start[1] + (slope < 0 ? -1.8 : 4.8)];
-  const riseAt: Point = [corner[0] + 2, (corner[1] + end[1]) / 2 + 1];
+  const [across, up] = [corner[0] - start[0], Math.abs(corner[1] - end[1])];
+  const falls = slope < 0;
+  const within = { rise: across / 2 > widthOf(rise) + 5, run: up / 2 > 8 };
+  const [above, below] = [-1.8, 4.8];
+  const runAt: Point = [(start[0] + corner[0]) / 2, start[1] + (within.run === falls ? below : above)];
+  const riseAt: Point = [corner[0] + (within.rise ? -2 : 2), (corner[1] + end[1]) / 2 + 1];
   return (
     lines([[start, corner, end]], pen.line, { 'stroke-dasharray': '2 1', 'data-part': 'triangle' }) +
     clear(runAt, run, 'middle') +
-    clear(riseAt, rise, 'start')
+    clear(riseAt, rise, within.rise ? 'end' : 'start')
   );
 }
 
+const widthOf = (text: string) => text.length * size.text * 0.5;
+
 /** Lettering on a white ground, so that the grid does not run through it. */
-function clear([x, y]: Point, text: string, anchor: 'middle' | 'start'): string {
-  const width = text.length * size.text * 0.5;
-  const left = anchor === 'middle' ? x - width / 2 : x;
+function clear([x, y]: Point, text: string, anchor: 'start' | 'middle' | 'end'): string {
+  const width = widthOf(text);
+  const left = { start: x, middle: x - width / 2, end: x - width }[anchor];
   return patch(left - 0.8, y - 3, width + 1.6, 4.2) + symbols([x, y], text, { anchor });
 }

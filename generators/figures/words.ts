@@ -68,4 +68,5 @@ export interface GraphWords {
   axes: string;
   points: string;
   line: string;
+  curve: string;
 }

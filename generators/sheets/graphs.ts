@@ -1,6 +1,6 @@
 import type { Layout, Plotted } from '../experiments/layout.ts';
-import { axisFor, along, valueAt } from '../figures/axis.ts';
-import { graph } from '../figures/graph.ts';
+import { type Axis, along, perSquare, valueAt } from '../figures/axis.ts';
+import { type Graph, axesOf, graph } from '../figures/graph.ts';
 import { graphPaper } from '../figures/graph-paper.ts';
 import type { FigureWords } from '../figures/words.ts';
 import { round } from '../quantities/written.ts';
@@ -14,37 +14,64 @@ interface GraphWords {
   graphs: GraphsInWords;
 }
 
-/** Squares of 10 mm that fit across a page, and up where a table stands above. */
-const SQUARES = [14, 10] as const;
-
-/** Empty graph paper for each graph of an experiment, by its name. */
-export function graphPapers(layout: Layout, id: string, words: FigureWords): Record<string, string> {
-  return Object.fromEntries(plotted(layout).map(({ graph: name }) => [name, graphPaper({ id: `${id}-${name}`, squares: [SQUARES[0] + 1, SQUARES[1] + 1] }, words).svg]));
+/** A graph as a page shows it. */
+export interface PageGraph {
+  svg: string;
+  /** What a square of the paper, between two heavy lines, stands for along each axis, '0.5 Ω'; nothing while the student chooses the scales. */
+  scales?: Record<'x' | 'y', string>;
+  /** A straight line is fitted to the points. */
+  fitted: boolean;
 }
 
-/** The graphs of an experiment with points, line and slope triangle, by their names. */
-export function plots(layout: Layout, worked: Worked, id: string, words: GraphWords): Record<string, string> {
+/** Squares of 10 mm that fit across a page, and up where a table stands above. */
+const SQUARES = [15, 12] as const;
+
+/** A key's plot is to be looked at, not drawn on: smaller, it stands on one page with its table. */
+const ON_KEY = 0.85;
+
+/** Empty graph paper for each graph of an experiment, by its name; a square more each way, for numbers and names along the axes. */
+export function graphPapers(layout: Layout, id: string, words: FigureWords): Record<string, PageGraph> {
+  const paper = (name: string) => graphPaper({ id: `${id}-${name}`, squares: [SQUARES[0] + 1, SQUARES[1] + 1] }, words);
+  return Object.fromEntries(plotted(layout).map(({ graph: name }) => [name, { svg: paper(name).svg, fitted: false }]));
+}
+
+/** The graphs of an experiment with points and line, with its slope triangle, or curve, by their names. */
+export function plots(layout: Layout, worked: Worked, id: string, words: GraphWords): Record<string, PageGraph> {
   return Object.fromEntries(plotted(layout).map((one) => [one.graph, plot(one, worked, `${id}-${one.graph}`, words)]));
 }
 
 const plotted = ({ observations }: Layout) => observations.filter((block): block is Plotted => 'graph' in block);
 
-function plot(one: Plotted, worked: Worked, id: string, { figures, graphs }: GraphWords): string {
-  const axes = graphs[one.graph]!;
+function plot(one: Plotted, worked: Worked, id: string, { figures, graphs }: GraphWords): PageGraph {
+  const names = graphs[one.graph]!;
   const written = (name: string) => worked.values.written.get(name)!;
   const exact = (name: string) => worked.values.exact.get(name)![0]!;
-  const points = written(one.x).map((x, row) => ({ x, y: written(one.y)[row]!, uy: worked.worst(one.y, row) }));
-  const line = { slope: exact(one.slope), intercept: one.intercept === undefined ? 0 : exact(one.intercept) };
-  const axis = (which: 'x' | 'y') => ({ ...axes[which], ...(one.fromZero?.includes(which) && { fromZero: true }) });
-  return graph({ id, x: axis('x'), y: axis('y'), points, plotted: true, line, triangle: triangle(one, points, line, axes), squares: SQUARES }, figures).svg;
+  const axis = (which: 'x' | 'y') => ({ ...names[which], ...(one.fromZero?.includes(which) && { fromZero: true }) });
+  const drawn = {
+    id,
+    x: axis('x'),
+    y: axis('y'),
+    points: written(one.x).map((x, row) => ({ x, y: written(one.y)[row]!, ux: worked.worst(one.x, row), uy: worked.worst(one.y, row) })),
+    squares: SQUARES,
+    enlarge: ON_KEY,
+  };
+  const line = one.slope === undefined ? undefined : { slope: exact(one.slope), intercept: one.intercept === undefined ? 0 : exact(one.intercept) };
+  const axes = axesOf({ ...drawn, ...(line && { line }) }, SQUARES);
+  const through = line ? { line, triangle: triangle({ ...drawn, line }, axes.x, names) } : { curve: true };
+  const { svg } = graph({ ...drawn, plotted: true, ...through }, figures);
+  return { svg, scales: { x: inUnit(perSquare(axes.x), names.x.unit), y: inUnit(perSquare(axes.y), names.y.unit) }, fitted: line !== undefined };
 }
 
-/** A triangle over most of the line, between heavy lines of the paper, so that its run is a round number. */
-function triangle({ fromZero }: Plotted, points: readonly { x: string }[], { slope }: { slope: number }, axes: GraphsInWords[string]) {
+/** A triangle over most of the line, between heavy lines of the paper where there are two, so that its run is a round number. */
+function triangle({ points, line }: Pick<Graph, 'points'> & { line: { slope: number } }, axis: Axis, names: GraphsInWords[string]) {
   const xs = points.map(({ x }) => Number(x));
-  const axis = axisFor(xs, SQUARES[0], fromZero?.includes('x'));
-  const [x1, x2] = [Math.ceil(along(axis, Math.min(...xs))), Math.floor(along(axis, Math.max(...xs)))].map((square) => valueAt(axis, square)) as [number, number];
+  const ends = [Math.min(...xs), Math.max(...xs)] as const;
+  // A point on a heavy line may lie a trifle to its wrong side.
+  const squares = [Math.ceil(along(axis, ends[0]) - 1e-9), Math.floor(along(axis, ends[1]) + 1e-9)] as const;
+  const [x1, x2] = squares[1] > squares[0] ? squares.map((square) => valueAt(axis, square)) as [number, number] : ends;
   const legend = ({ quantity, unit }: { quantity: string; unit: string }, size: number) =>
-    `Δ${/^\p{L}$/u.test(quantity) ? quantity : `(${quantity})`} = ${round(size, { figures: 3 }, 'even').replace('-', '−')}${unit === '' ? '' : ` ${unit}`}`;
-  return { x1, x2, run: legend(axes.x, x2 - x1), rise: legend(axes.y, slope * (x2 - x1)) };
+    `Δ${/^\p{L}$/u.test(quantity) ? quantity : `(${quantity})`} = ${inUnit(round(size, { figures: 3 }, 'even').replace('-', '−'), unit)}`;
+  return { x1, x2, run: legend(names.x, x2 - x1), rise: legend(names.y, line.slope * (x2 - x1)) };
 }
+
+const inUnit = (number: string, unit: string) => (unit === '' ? number : `${number} ${unit}`);

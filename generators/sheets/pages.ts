@@ -11,7 +11,7 @@ import { scientific } from '../quantities/written.ts';
 import { type RowLabel, rowLabel } from './record.ts';
 import type { Layout } from '../experiments/layout.ts';
 import { type AnswerRow, answerRows } from './answers.ts';
-import { type GraphsInWords, graphPapers, plots } from './graphs.ts';
+import { type GraphsInWords, type PageGraph, graphPapers, plots } from './graphs.ts';
 import type { Issue } from './issue.ts';
 import type { Sheet } from './sheet.ts';
 import type { Doubt } from './doubts.ts';
@@ -31,7 +31,7 @@ interface Page {
   /** Printed at the foot of every page of the sheet. */
   foot: string;
   blanks: Blanks;
-  figures: { circuit?: string; graphs: Record<string, string> };
+  figures: { circuit?: string; graphs: Record<string, PageGraph> };
 }
 
 export interface LabelledDrawing extends DrawnReading {
@@ -50,6 +50,8 @@ export interface SolutionPage extends Page {
 }
 
 export interface KeyPage extends SolutionPage {
+  /** Some answers are read off a line that the student lays by eye. */
+  byEye: boolean;
   /** Readings that are taken off drawings, with the latitude of each where it has one. */
   drawn: { symbol: Line; latitude?: Line }[];
   answers: AnswerRow[];
@@ -117,6 +119,7 @@ export function keyPage(common: Common & { issue: Issue }, worked: Worked, exper
     ...solutionPage(common, worked, experiment),
     template: 'key',
     answers: answerRows(worked, layout, words.spoken),
+    byEye: worked.program.steps.some((step) => step.kind === 'summary' && step.byEye),
     drawn: drawnLines(issue, worked, words.spoken),
     ...uncertainties(issue.sheet, worked, layout, words.spoken),
     truths: layout.truths.map(({ id, unit }) => ({ id, value: roughly(issue.truth[id]!, unit, words.spoken) })),
@@ -172,7 +175,7 @@ export function knownGap({ form }: Pick<Sheet, 'form'>): Side {
 
 const frameOf = ({ place }: Common) => `graph-${place}`;
 
-function page(template: string, { issue, ask, order, words, circuit }: Common, view: { symbols: Record<string, Line> }, graphs: Record<string, string>): Page {
+function page(template: string, { issue, ask, order, words, circuit }: Common, view: { symbols: Record<string, Line> }, graphs: Record<string, PageGraph>): Page {
   const { accepted } = ask.wire;
   const { spoken, known } = words;
   const [low, high] = order.window;
