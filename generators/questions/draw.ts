@@ -26,7 +26,10 @@ export function drawGivens(direction: Direction, random: Random, isWanted: (read
 function draw(direction: Direction, random: Random): Readings | undefined {
   const { body, givens, fixed, name, ask } = direction;
   if (ask.drawnBy !== undefined) return drawnBackwards(direction, ask.drawnBy, random);
-  if (body.draw) return { ...fixedReadings(body.quantities, fixed), ...body.draw(random, name) };
+  if (body.draw) {
+    const given = body.draw(random, name);
+    return { ...fixedReadings(body.quantities, fixed, given), ...given };
+  }
   const varied = fixed.filter((id) => body.quantities[id]!.values !== undefined);
   const drawn = [...givens, ...varied].map((id): [string, Written] => [id, oneOf(id, body.quantities[id]!, random)]);
   return { ...fixedReadings(body.quantities, fixed), ...Object.fromEntries(drawn) };
@@ -49,9 +52,10 @@ function drawnBackwards({ family, choice, body, givens, fixed }: Direction, by: 
   return Object.fromEntries([...same, ...taken]) as Readings;
 }
 
-/** What the quantities are that no setter need give. */
-export function fixedReadings(quantities: Readonly<Record<string, Quantity>>, fixed: readonly string[]): Readings {
-  return Object.fromEntries(fixed.map((id) => [id, quantities[id]!.fixed!]));
+/** What the quantities are that no setter need give: their usual value, or how many rows are given. */
+export function fixedReadings(quantities: Readonly<Record<string, Quantity>>, fixed: readonly string[], given: Readings = {}): Readings {
+  const rows = (table: string) => Math.max(...Object.entries(given).map(([id, column]) => (quantities[id]?.per === table ? column.length : 0)));
+  return Object.fromEntries(fixed.map((id) => [id, quantities[id]!.count === undefined ? quantities[id]!.fixed! : String(rows(quantities[id]!.count!))]));
 }
 
 function oneOf(id: string, { values }: Quantity, random: Random): Written {

@@ -15,6 +15,8 @@ export interface Quantity {
   values?: Values;
   /** What it is unless a setter says otherwise; such a quantity need not be given. A drawn question varies it where it has values. */
   fixed?: Written;
+  /** How many rows this table has; such a quantity is `fixed`, and counted. */
+  count?: string;
   /** Expressions between which it must lie, ends excluded; '0' and nothing above where left out. */
   between?: readonly [low: string | undefined, high: string | undefined];
   /** Where it lies in a question worth printing: a null point is not put near an end. */

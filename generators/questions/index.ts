@@ -29,10 +29,24 @@ import { faultyGap } from './families/faulty-gap.ts';
 import { bestChoice } from './families/best-choice.ts';
 import { errorOfX } from './families/error-of-x.ts';
 import { errorOfResistivity } from './families/error-of-resistivity.ts';
+import { equalShunts } from './families/equal-shunts.ts';
+import { lengthPerOhm } from './families/length-per-ohm.ts';
+import { screwGauge } from './families/screw-gauge.ts';
+import { resistivity } from './families/resistivity.ts';
+import { resistivityBridge } from './families/resistivity-bridge.ts';
+import { gauge } from './families/gauge.ts';
+import { careyFoster } from './families/carey-foster.ts';
+import { careyFosterWire } from './families/carey-foster-wire.ts';
+import { kelvin } from './families/kelvin.ts';
+import { wheatstone } from './families/wheatstone.ts';
+import { armsSwapped } from './families/arms-swapped.ts';
+import { inconsistentRow } from './families/inconsistent-row.ts';
+import { diameterReport } from './families/diameter-report.ts';
+import { viva } from './families/viva.ts';
 import type { Family } from './family.ts';
 
 /** All families, in the order of a syllabus. */
-export const families: readonly Family[] = [balance, interchange, scaling, series, removed, shunt, bothGaps, combination, ring, endCorrections, endCorrectionsFound, wireLength, nonUniform, tapered, twoPartWire, bridgeWireChanged, reshaped, materials, temperature, temperatures, currents, gradient, offBalance, openBridge, exchange, faultyGap, bestChoice, errorOfX, errorOfResistivity];
+export const families: readonly Family[] = [balance, interchange, scaling, series, removed, shunt, bothGaps, combination, ring, endCorrections, endCorrectionsFound, wireLength, nonUniform, tapered, twoPartWire, bridgeWireChanged, reshaped, materials, temperature, temperatures, currents, gradient, offBalance, openBridge, exchange, faultyGap, bestChoice, errorOfX, errorOfResistivity, equalShunts, lengthPerOhm, screwGauge, resistivity, resistivityBridge, gauge, careyFoster, careyFosterWire, kelvin, wheatstone, armsSwapped, inconsistentRow, diameterReport, viva];
 
 /** The family of that id; UserMistake with the nearest where there is none. */
 export function familyNamed(id: string): Family {

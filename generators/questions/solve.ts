@@ -29,7 +29,7 @@ export function solve(family: Family, assignments: readonly Assignment[], reason
   const given = readingsOf(family, quantities, rest);
   const wanted = rest.filter(({ value }) => value === '?').map(({ name }) => name);
   const direction = directionFor(all, Object.keys(given), wanted);
-  const readings = { ...fixedReadings(quantities, direction.fixed), ...given };
+  const readings = { ...fixedReadings(quantities, direction.fixed, given), ...given };
   const { values, faults } = faultsOf(direction, readings);
   const mistakes = [...faults.map((fault) => inWords(fault, quantities, reasons)), ...(faults.length > 0 ? [] : contradictions(direction, given, values))];
   if (mistakes.length > 0) throw new UserMistake(mistakes);

@@ -1,7 +1,10 @@
+import { solveNumerically } from './newton.ts';
 import type { Choice } from '../../generators/questions/family.ts';
 import { type Gap, type Resistor, offNull, parallel, potentials, series } from './network.ts';
 
 type Values = Record<string, number>;
+/** Whole columns of a table. */
+type Columns = Record<string, readonly number[]>;
 
 /** The gaps in their places on the bridge: what the choice speaks of, and the other. */
 const placed = ({ gap }: Choice, own: Gap, other: Gap): [Gap, Gap] => (gap === 'right' ? [other, own] : [own, other]);
@@ -10,7 +13,7 @@ const placed = ({ gap }: Choice, own: Gap, other: Gap): [Gap, Gap] => (gap === '
 const off = ([left, right]: [Gap, Gap], l: number, W: number) => offNull(left, right, l, W - l);
 
 /** Each family's circuits, from Kirchhoff's law: all are zero where the quantities fit. */
-export const secondWay: Record<string, (v: Values, choice: Choice, direction: string) => number[]> = {
+export const secondWay: Record<string, (v: Values, choice: Choice, direction: string, columns: Columns) => number[]> = {
   balance: ({ P, Q, l, W }) => [off([P!, Q!], l!, W!)],
   interchange: ({ P, Q, l1, l2, s, W }) => [off([P!, Q!], l1!, W!), off([Q!, P!], l2!, W!), (l2! - l1! - s!) / W!],
   shunt: changedGap(parallel),
@@ -115,10 +118,71 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
     }, 0);
     return [spread / rho(values) / (v['p']! / 100) - 1];
   },
+  'equal-shunts': ({ R, n, m, l, S, W }) => [off([R!, S!], l!, W!), offNull(R!, parallel(...Array.from({ length: n! }, () => S!)), m! * l!, W! - m! * l!)],
+  'length-per-ohm': ({ Q, a, b, L, X, y }) => [offNull(X!, Q!, a!, b!), (X! / L!) * y! - 1],
+  // The screw as a counter of hundredths: whole turns and divisions from closed jaws to the wire.
+  'screw-gauge': ({ p, N, c, m, n, z, e, D, d }, { zero }) => {
+    const division = zero === 'known' ? c! : p! / N!;
+    const closed = zero === 'known' ? e! / division : zero === 'negative' ? z! - N! : z!;
+    const onWire = m! / division + n!;
+    return [c! / division - 1, e! / division - closed, D! / division - onWire, (d! / division - (onWire - closed)) / 10];
+  },
+  resistivity: ({ X, L, d, rho }) => [ohmsOf(rho!, L!, d!) / X! - 1],
+  'resistivity-bridge': ({ R, l, X, L, d, rho, W }, choice) => [off(placed(choice, X!, R!), l!, W!), ohmsOf(rho!, L! / 100, d!) / X! - 1],
+  gauge: ({ rho, X, L, d }) => [ohmsOf(rho!, L!, d!) / X! - 1],
+  'carey-foster': ({ X, Y, sigma, l1, l2, W }) => [careyFoster(X!, Y!, sigma!, l1!, l2!, W!)],
+  'carey-foster-wire': ({ X, sigma, l1, l2, T, W }) => [careyFoster(X!, 0, sigma!, l1!, l2!, W!), T! / (W! * sigma!) - 1],
+  kelvin: ({ G, R, l, W }, choice) => [off(placed(choice, G!, R!), l!, W!)],
+  wheatstone: ({ P, Q, R, S, C, T }, { arm }) =>
+    arm === 'plain' ? [offNull(P!, Q!, R!, S!)] : [offNull(P!, Q!, R!, C!), armWith(arm!, P!, Q!, R!, S!, T!)],
+  'arms-swapped': ({ R1, R2, X, k }) => {
+    // Ratio arms k and 1: k beside the adjustable arm before, 1 beside it after; without k, that of the first balance.
+    const ratio = Number.isNaN(k) ? R1! / X! : k!;
+    const unknown = Number.isNaN(X) ? R1! / ratio : X!;
+    return [offNull(ratio, 1, R1!, unknown), offNull(1, ratio, R2!, unknown)];
+  },
+  'diameter-report': ({ mean, msd, s }, { sd }, _direction, { d }) => {
+    const n = d!.length;
+    const sum = d!.reduce((a, b) => a + b, 0);
+    const squares = d!.reduce((a, b) => a + b * b, 0);
+    // Mean of the squares less the square of the mean.
+    const spread = squares / n - (sum / n) ** 2;
+    return [mean! / (sum / n) - 1, msd! / spread - 1, (s! * s!) / (sd === 'sample' ? (spread * n) / (n - 1) : spread) - 1];
+  },
 };
 
+/** The fourth arm as two resistors of a network. */
+function armWith(arm: string, P: number, Q: number, R: number, S: number, T: number): number {
+  const fourth: Resistor[] = arm === 'shunted' ? [['D', 'C', S], ['D', 'C', T]] : [['D', 'x', S], ['x', 'C', T]];
+  const at = potentials([['A', 'B', P], ['B', 'C', Q], ['A', 'D', R], ...fourth], ['A', 'C']);
+  return at['B']! - at['D']!;
+}
+
+/** The outer gaps in series with the ends of the wire; the inner ones are what the first balance makes them. */
+function careyFoster(X: number, Y: number, sigma: number, l1: number, l2: number, W: number): number {
+  const inner: [number, number] = [X + sigma * l1, Y + sigma * (W - l1)];
+  return offNull(...inner, Y + sigma * l2, X + sigma * (W - l2));
+}
+
 /** Answers in words, from the deflection at the two ends of the wire with the circuit as it stands. */
-export const secondVerdict: Record<string, (v: Values, choice: Choice) => Record<string, string>> = {
+export const secondVerdict: Record<string, (v: Values, choice: Choice, columns: Columns) => Record<string, string>> = {
+  gauge: ({ rho, X, L }) => {
+    // The gauge whose wire comes nearest to the diameter, tried one after the other.
+    const gauges = { '20': 0.914, '22': 0.711, '24': 0.559, '26': 0.457, '28': 0.376, '30': 0.315, '32': 0.274, '34': 0.234, '36': 0.193 };
+    const wanted = Math.sqrt(ohmsOf(rho!, L!, 1) / X!);
+    let best = '20';
+    for (const [name, mm] of Object.entries(gauges)) if (Math.abs(mm - wanted) < Math.abs(gauges[best as '20'] - wanted)) best = name;
+    return { gauge: best };
+  },
+  // The row without which the others agree best.
+  'inconsistent-row': (_, { gap }, { R, l }) => {
+    const X = R!.map((ohms, i) => solveNumerically(({ x }) => [gap === 'right' ? offNull(ohms, x!, l![i]!, 100 - l![i]!) : offNull(x!, ohms, l![i]!, 100 - l![i]!)], { x: ohms }, ['x'])['x']!);
+    const spreads = X.map((_, left) => {
+      const rest = X.filter((_, i) => i !== left);
+      return Math.max(...rest) / Math.min(...rest);
+    });
+    return { row: String(spreads.indexOf(Math.min(...spreads)) + 1) };
+  },
   'faulty-gap': ({ R }, { gap, fault }) => {
     const bad = fault === 'open' ? 1e12 : 1e-12;
     const at = (l: number) => Math.abs(gap === 'right' ? offNull(R!, bad, l, 100 - l) : offNull(bad, R!, l, 100 - l));

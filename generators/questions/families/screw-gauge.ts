@@ -1,0 +1,37 @@
+import type { Body, Family } from '../family.ts';
+
+const mm = (tex: string, values: readonly string[]) => ({ tex, unit: 'mm', values, neat: 'any' as const });
+
+/** Reading of a screw gauge with its zero error; with a positive zero error the zero has not yet come up to the line. */
+export const screwGauge: Family = {
+  id: 'screw-gauge',
+  tags: ['instruments'],
+  choices: { zero: ['known', 'positive', 'negative'] },
+  body: ({ zero }): Body => ({
+    quantities: {
+      p: mm('p', ['0.5', '1.0']),
+      N: { tex: 'N', unit: '', values: ['50', '100'] },
+      c: { ...mm('c', ['0.01']), printed: [0.009, 0.011] },
+      m: { ...mm('m', ['0.0', '0.5', '1.0', '1.5', '2.0']), between: ['-0.001', undefined] },
+      n: { tex: 'n', unit: '', values: { from: 3, to: 47, step: '1' }, neat: 1 },
+      z: { tex: 'n_0', unit: '', values: { from: 1, to: 6, step: '1' }, neat: 1 },
+      e: { ...mm('e', ['0.02', '0.03', '0.05', '-0.02', '-0.03', '-0.05']), between: [undefined, undefined], digits: { decimals: 2 } },
+      D: { ...mm('D', []), digits: { decimals: 2 } },
+      d: { ...mm('d', []), digits: { decimals: 2 } },
+    },
+    condition: zero === 'known' ? ['d = m + n * c - e'] : ['c * N = p', zero === 'positive' ? 'e = z * c' : 'e = (z - N) * c', 'd = m + n * c - e'],
+    holds: zero === 'known' ? {} : { 'no more divisions than the scale has': '(N - n) * (N - z)', 'the zero is near': zero === 'negative' ? 'z - N / 2' : 'N / 2 - z' },
+    ...(zero === 'negative' && { draw: (random) => ({ p: '0.5', N: '50', m: random.pick(['0.0', '0.5', '1.0']), n: String(random.integer(8, 47)), z: String(random.integer(44, 49)) }) }),
+    asks: zero === 'known' ? known : { [zero!]: fromScales(zero!) },
+  }),
+};
+
+const observed = { id: 'D', as: 'm + n * c', slips: { 'half-millimetre line missed': 'm + n * c - 0.5', 'least count ten times too large': 'm + 10 * n * c' } };
+const corrected = { id: 'd', as: 'D - e', slips: { 'zero error with the wrong sign': 'D + e', 'zero error ignored': 'D' } };
+
+const known: Body['asks'] = { known: { finds: ['d'], algebra: 1, steps: [observed, corrected] } };
+
+function fromScales(zero: string) {
+  const e = zero === 'positive' ? { id: 'e', as: 'z * c' } : { id: 'e', as: '(z - N) * c', slips: { 'negative zero error read as positive': 'z * c' } };
+  return { finds: ['c', 'e', 'd'], algebra: 2 as const, steps: [{ id: 'c', as: 'p / N' }, observed, e, corrected] };
+}
