@@ -2,8 +2,9 @@ import type { GraphPoint, Plane } from './plot.ts';
 import { element, mm, pen, type Point } from './svg.ts';
 
 /**
- * A smooth curve through all points, from left to right: between two of them a cubic, whose direction at a point is that
- * of the parabola through it and its two neighbours. Nothing for fewer than three points, or two at one place.
+ * A smooth curve through all points, from left to right, that rises and falls only where they do: cubics whose direction at a
+ * point is a harmonic mean of the chords beside it (Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, from memory).
+ * Nothing for fewer than three points, or two at one place.
  */
 export function smoothCurve({ at }: Plane, points: readonly GraphPoint[]): string {
   const places = points.map(({ x, y }) => at(Number(x), Number(y))).toSorted(([a], [b]) => a - b);
@@ -21,14 +22,13 @@ const pair = ([x, y]: Point) => `${mm(x)} ${mm(y)}`;
 
 /** Rise over run at each point. */
 function directions(places: readonly Point[]): number[] {
-  const chord = (i: number) => (places[i + 1]![1] - places[i]![1]) / (places[i + 1]![0] - places[i]![0]);
-  const last = places.length - 1;
+  const widths = places.slice(1).map(([x], i) => x - places[i]![0]);
+  const chords = places.slice(1).map(([, y], i) => (y - places[i]![1]) / widths[i]!);
   return places.map((_, i) => {
-    const middle = Math.min(Math.max(i, 1), last - 1);
-    const [before, after] = [chord(middle - 1), chord(middle)];
-    const [left, right] = [places[middle]![0] - places[middle - 1]![0], places[middle + 1]![0] - places[middle]![0]];
-    const slope = (before * right + after * left) / (left + right);
-    if (i === middle) return slope;
-    return i === 0 ? 2 * before - slope : 2 * after - slope;
+    const [before, after] = [chords[i - 1], chords[i]];
+    if (before === undefined || after === undefined) return before ?? after!;
+    if (before * after <= 0) return 0;
+    const [left, right] = [widths[i - 1]!, widths[i]!];
+    return (3 * (left + right)) / ((2 * right + left) / before + (right + 2 * left) / after);
   });
 }
