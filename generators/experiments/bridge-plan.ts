@@ -31,6 +31,12 @@ export function planResistance({ known, bench, window: [low, high] }: Omit<Ask, 
   return { X, usable };
 }
 
+/** A student who takes a single null point wants it near mid-wire. */
+export function middleThird(usable: readonly Setting[]): readonly Setting[] {
+  const third = Math.floor(usable.length / 3);
+  return usable.slice(third, usable.length - third);
+}
+
 /** Resistance in Ω of a wire of nominal size by its table value, ρ L / A. */
 export function nominalResistance({ made, diameter, length }: NominalWire): number {
   const radius = diameter / 2000;

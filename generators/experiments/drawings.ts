@@ -4,6 +4,7 @@ import { metreScale } from '../figures/metre-scale.ts';
 import { plugBox } from '../figures/plug-box.ts';
 import { rule } from '../figures/rule.ts';
 import { screwGauge } from '../figures/screw-gauge.ts';
+import { thermometer } from '../figures/thermometer.ts';
 import type { Drawing } from '../figures/svg.ts';
 import type { FigureWords } from '../figures/words.ts';
 import type { Readings } from '../quantities/evaluate.ts';
@@ -11,7 +12,7 @@ import type { Instrument, Reading, Step, Written } from '../quantities/step.ts';
 import type { Decided } from './layout.ts';
 
 /** Instruments that a sheet can show in place of the numbers; an order names them. */
-export const DRAWABLE = ['scale', 'plugs', 'gauge', 'rule', 'dial'] as const;
+export const DRAWABLE = ['scale', 'plugs', 'gauge', 'rule', 'dial', 'thermometer'] as const;
 export type Drawable = (typeof DRAWABLE)[number];
 
 /** What a drawing needs of a sheet; `drawn` names the readings that are taken off drawings. */
@@ -88,6 +89,7 @@ const pictures: Record<Drawable, Picture[]> = {
       draw: (read, frame, _, words) => rule({ ...frame, leftCm: LAID_AT, rightCm: (10 * LAID_AT + 10 * Number(read.on('rule'))) / 10 }, words),
     },
   ],
+  thermometer: [{ caption: 'thermometer', shows: ['thermometer'], draw: (read, frame, _, words) => thermometer({ ...frame, celsius: Number(read.on('thermometer')) }, words) }],
   dial: [
     {
       caption: 'dial',

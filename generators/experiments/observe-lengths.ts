@@ -5,7 +5,7 @@ import { type Wire, wireResistance } from '../apparatus/wire.ts';
 import type { Written } from '../quantities/step.ts';
 import type { Random } from '../random.ts';
 import type { Ask } from './ask.ts';
-import type { Setting } from './bridge-plan.ts';
+import { type Setting, middleThird } from './bridge-plan.ts';
 import { observeNull, observeRows } from './observe-bridge.ts';
 
 /** What stands on the bench: the wire at the room's temperature, and what leads and clips add to it, in Ω. */
@@ -38,10 +38,4 @@ export function observeLengths(ask: Ask, { bridge, box, wire, celsius, leads }: 
     table.l.push(rows[0]!.read);
   }
   return table;
-}
-
-/** A student who takes one null point wants it near mid-wire. */
-function middleThird(usable: readonly Setting[]): readonly Setting[] {
-  const third = Math.floor(usable.length / 3);
-  return usable.slice(third, usable.length - third);
 }

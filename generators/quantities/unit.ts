@@ -23,6 +23,7 @@ const units: Record<string, Unit> = {
   'Ω²': { tex: '\\Omega^{2}', math: 'ohm^2', tens: 0, coherent: 'Ω²' },
   'Ω/m': { tex: '\\Omega/\\mathrm{m}', math: 'ohm/m', tens: 0, coherent: 'Ω/m' },
   'Ω/cm': { tex: '\\Omega/\\mathrm{cm}', math: 'ohm/cm', tens: 2, coherent: 'Ω/m' },
+  'Ω/°C': { tex: '\\Omega/{}^{\\circ}\\mathrm{C}', math: 'ohm/K', tens: 0, coherent: 'Ω/°C' },
   V: { tex: '\\mathrm{V}', math: 'V', tens: 0, coherent: 'V' },
   mV: { tex: '\\mathrm{mV}', math: 'mV', tens: -3, coherent: 'V' },
   'V/cm': { tex: '\\mathrm{V}/\\mathrm{cm}', math: 'V/cm', tens: 2, coherent: 'V/m' },

@@ -12,7 +12,7 @@ export function conventions(order: Order, ask: Ask, experiment: Experiment, step
   return {
     ties: order.rounding,
     tables: order.tables,
-    drawn: byInstrument(readings, latitudes(order)),
+    drawn: byInstrument(readings, latitudes(order, ask)),
     limits: byInstrument(readings, limits(order, ask)),
     halfWidths: experiment.halfWidths(ask),
   };
@@ -28,18 +28,19 @@ export function byInstrument<T>(readings: readonly Reading[], sizes: Partial<Rec
   );
 }
 
-/** The screw gauge is off by one division at most, the rule by one; schools take the zero correction, and what the main scale shows, as exact. */
+/** The screw gauge is off by one division at most, the rule and the thermometer by one; schools take the zero correction, and what the main scale shows, as exact. */
 function limits({ limits: { l, R } }: Order, { bench }: Ask): Partial<Record<Instrument, Limit>> {
   return {
     box: { fraction: R / 100 },
     scale: { absolute: l },
     'circular scale': { absolute: 1 },
     rule: { absolute: Number(bench.rule.division) },
+    thermometer: { absolute: Number(bench.thermometer.division) },
   };
 }
 
-/** How far a reading off a drawing may lie from the truth; a plug is in or out, a main scale is read to a whole division, and a needle to half of one. */
-function latitudes({ drawn, latitude }: Order): Partial<Record<Instrument, number>> {
-  const all: Record<Instrument, number> = { box: 0, 'main scale': 0, scale: latitude.l, 'circular scale': latitude.n, 'closed jaws': latitude.n, rule: latitude.L, thermometer: 0, galvanometer: 0.5 };
+/** How far a reading off a drawing may lie from the truth; a plug is in or out, a main scale is read to a whole division, and a needle or a thread to half of one. */
+function latitudes({ drawn, latitude }: Order, { bench }: Ask): Partial<Record<Instrument, number>> {
+  const all: Record<Instrument, number> = { box: 0, 'main scale': 0, scale: latitude.l, 'circular scale': latitude.n, 'closed jaws': latitude.n, rule: latitude.L, thermometer: Number(bench.thermometer.division) / 2, galvanometer: 0.5 };
   return Object.fromEntries(drawn.flatMap((name) => drawnOn(name).map((instrument) => [instrument, all[instrument]])));
 }

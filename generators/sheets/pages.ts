@@ -1,5 +1,6 @@
 import type { Side } from '../apparatus/bridge.ts';
 import type { Ask } from '../experiments/ask.ts';
+import { alphaValue } from '../experiments/temperature-plan.ts';
 import type { Experiment } from '../experiments/experiment.ts';
 import { type DrawnReading, drawings } from '../experiments/drawings.ts';
 import type { FigureWords } from '../figures/words.ts';
@@ -11,6 +12,7 @@ import { scientific } from '../quantities/written.ts';
 import { type RowLabel, rowLabel } from './record.ts';
 import type { Layout } from '../experiments/layout.ts';
 import { type AnswerRow, answerRows } from './answers.ts';
+import { type FoundFault, foundFaults } from './finished-view.ts';
 import { type GraphsInWords, type PageGraph, graphPapers, plots } from './graphs.ts';
 import type { Issue } from './issue.ts';
 import type { Sheet } from './sheet.ts';
@@ -47,6 +49,8 @@ export interface WorksheetPage extends Page {
 
 export interface SolutionPage extends Page {
   view: KeyView;
+  /** The mistakes of a record to be corrected; none on other sheets. */
+  faults: FoundFault[];
 }
 
 export interface KeyPage extends SolutionPage {
@@ -106,9 +110,11 @@ function labelled(drawing: DrawnReading, { observations }: Layout): LabelledDraw
 
 /** The worked sheet for handing back: no accept ranges, no truths. */
 export function solutionPage(common: Common, worked: Worked, experiment: Experiment): SolutionPage {
-  const view = keyView(common.issue.sheet, worked, experiment.layout, common.words.spoken);
+  const { sheet } = common.issue;
+  const view = keyView(sheet, worked, experiment.layout, common.words.spoken);
+  const faults = sheet.finished ? foundFaults({ ...sheet, finished: sheet.finished }, worked, experiment.layout, common.words.spoken) : [];
   const graphs = plots(experiment.layout, worked, frameOf(common), common.words);
-  return { ...page('solution', common, view, graphs), view };
+  return { ...page('solution', common, view, graphs), view, faults };
 }
 
 /** The teacher's key. */
@@ -197,6 +203,14 @@ function page(template: string, { issue, ask, order, words, circuit }: Common, v
       value: quantityLine(scientific(accepted.rho), 'Ω m', spoken),
       celsius: String(accepted.celsius),
       source: accepted.sourceName,
+      ...alphaBlanks(ask, spoken),
     },
   };
+}
+
+/** The table's temperature coefficient, for experiments that name it. */
+function alphaBlanks({ wire }: Ask, words: SpokenWords): Blanks {
+  const found = alphaValue(wire);
+  if (!found) return {};
+  return { alpha: quantityLine(found.alpha.value, '/°C', words), alphaCelsius: String(found.alpha.celsius), alphaSource: found.sourceName };
 }
