@@ -3,7 +3,8 @@ import { didYouMean } from '../near-miss.ts';
 import { familyNamed } from '../questions/index.ts';
 import { type Assignment, solve as solveQuestion } from '../questions/solve.ts';
 import { solutionText } from '../questions/text.ts';
-import { questionView } from '../questions/view.ts';
+import { type QuestionView, questionView } from '../questions/view.ts';
+import type { QuestionWords } from '../questions/words.ts';
 import { readCommandLine } from './command-line.ts';
 import type { Command } from './command.ts';
 import { loadFamilyWords, loadQuestionWords } from './question-words.ts';
@@ -26,9 +27,17 @@ export const solve: Command = {
     const words = loadFamilyWords(LANGUAGE, family.id);
     const shared = loadQuestionWords(LANGUAGE);
     const view = questionView(solveQuestion(family, rest.map(assignment), words.reasons), words, shared);
-    process.stdout.write(`${form === 'json' ? JSON.stringify(view, null, 1) : solutionText(view, shared)}\n`);
+    process.stdout.write(`${(await written(view, shared, form)).trim()}\n`);
   },
 };
+
+async function written(view: QuestionView, shared: QuestionWords, form: string): Promise<string> {
+  if (form === 'json') return JSON.stringify(view, null, 1);
+  if (form === 'text') return solutionText(view, shared);
+  // The templates are loaded where they are wanted alone.
+  const { solvedHtml } = await import('../press/question-document.ts');
+  return solvedHtml(view, shared, LANGUAGE);
+}
 
 function assignment(text: string): Assignment {
   const [, name, value] = /^\s*([A-Za-z]\w*)\s*=\s*(.+)$/.exec(text) ?? [];

@@ -5,7 +5,8 @@ import { facesFor } from './fonts.ts';
 
 /** What every page of a document shares. */
 export interface DocumentSettings {
-  order: Order;
+  /** How it is printed; for a sheet, all that the order says. */
+  order: Pick<Order, 'language' | 'paper' | 'size' | 'sections'> & Partial<Order>;
   title: string;
   words: Record<string, unknown>;
   experiment: Record<string, unknown>;

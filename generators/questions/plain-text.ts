@@ -57,11 +57,11 @@ function command(reader: Reader): string {
     case 'right':
       return '';
     case 'frac':
-      return `${grouped(part(reader), /[ +−]/)} / ${grouped(part(reader), /[ +−×/]/)}`;
+      return `${grouped(part(reader), /[+−]/)} / ${grouped(part(reader), /[ +−×/]/)}`;
     case 'sqrt':
       return `√${grouped(part(reader), /[ +−×/]/)}`;
     case 'overline':
-      return `mean ${part(reader)}`;
+      return `${part(reader)}\u0304`;
     case 'mathrm':
     case 'text':
       return part(reader);

@@ -4,7 +4,7 @@ import type { Program } from '../quantities/program.ts';
 import type { Interval, Step, Written } from '../quantities/step.ts';
 import type { Direction } from './direction.ts';
 import { type Exact, exactly } from './exact.ts';
-import { digitsOf, simpleFraction } from './number.ts';
+import { areAlike, digitsOf, simpleFraction } from './number.ts';
 import { type SlipValue, slipValues } from './sound.ts';
 
 /** A question worked out. */
@@ -18,6 +18,7 @@ export interface Question {
   answers: Answer[];
   /** Answers in words, by the line that decides. */
   verdicts: Readonly<Record<string, string>>;
+  /** Slips that show in these numbers. */
   slips: SlipValue[];
   marks: number;
   difficulty: Difficulty;
@@ -59,7 +60,7 @@ export function question(direction: Direction, readings: Readings): Question {
     values,
     answers: direction.ask.finds.flatMap((id) => (exact.has(id) ? [answer(id, exact, values, ranges)] : [])),
     verdicts: verdicts(direction, exact),
-    slips: slipValues(direction, readings, exact),
+    slips: slipValues(direction, readings, exact).filter(({ answers }) => Object.entries(answers).some(([id, value]) => !areAlike(value, exact.get(id)![0]!))),
     marks: marks(direction),
     difficulty: difficulty(direction),
   };

@@ -95,8 +95,9 @@ function missing(family: string, what: string): never {
 
 const threeFigures = (value: number) => round(value, { figures: 3 }, 'even');
 
+/** A number below a symbol stands in braces, so that formulas which differ in their numbers alone share one shape. */
 function shown(line: Line): Shown {
-  return { ...line, text: plainText(line.tex) };
+  return { ...line, tex: line.tex.replace(/_(\d)/g, '_{$1}'), text: plainText(line.tex) };
 }
 
 /** The speaker's words with this question's own symbols. */

@@ -12,7 +12,7 @@ export const diameterReport: Family = {
       n: { tex: 'n', unit: '', fixed: '4', count: 'rows', between: ['1', undefined] },
       mean: { tex: '\\overline{d}', unit: 'mm', neat: 'any' },
       off: { tex: '\\delta', unit: 'mm', per: 'rows', between: [undefined, undefined], digits: { decimals: 3 } },
-      square: { tex: '\\delta^2', unit: 'mm²', per: 'rows', between: ['-1', undefined] },
+      square: { tex: 'q', unit: 'mm²', per: 'rows', between: ['-1', undefined] },
       msd: { tex: 'v', unit: 'mm²', neat: 'any', digits: { figures: 4 } },
       s: { tex: 's', unit: 'mm', neat: 'any', digits: { figures: 2 } },
     },
