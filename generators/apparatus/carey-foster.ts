@@ -11,8 +11,8 @@ export type RatioArms = Readonly<Record<Side, number>>;
  * the cell joins the strips between an outer and an inner gap, so that it is the four-arm bridge with longer arms below.
  */
 export function careyFosterCurrent(bridge: Bridge, outer: Gaps, arms: RatioArms, jockey: number): number {
-  const { left, right, wireLeft, wireRight, ...rest } = circuit(bridge, outer, jockey);
-  return galvanometerCurrent({ ...rest, ...arms, wireLeft: left + wireLeft, wireRight: right + wireRight });
+  const { left, right, wireLeft, wireRight, galvanometer, cell, emf } = circuit(bridge, outer, jockey);
+  return galvanometerCurrent({ left: arms.left, right: arms.right, wireLeft: left + wireLeft, wireRight: right + wireRight, galvanometer, cell, emf });
 }
 
 /** The stretch of the scale in cm, round the null, where the deflection is too small to be seen; the wire's end where the null lies beyond it. */

@@ -49,6 +49,6 @@ export function rheostatFor(bridge: Bridge, setting: Omit<EqualDeflection, 'rheo
 /** The branches with the galvanometer's coil in its gap, and the key with its leads where it stands otherwise. */
 function branches(bridge: Bridge, { known, R, rheostat, tap }: EqualDeflection, jockey: number): Circuit {
   const { coil } = bridge.galvanometer;
-  const own = circuit(bridge, known === 'left' ? { left: R, right: coil } : { left: coil, right: R }, jockey);
-  return { ...own, galvanometer: tap, cell: own.cell + rheostat };
+  const { left, right, wireLeft, wireRight, cell, emf } = circuit(bridge, known === 'left' ? { left: R, right: coil } : { left: coil, right: R }, jockey);
+  return { left, right, wireLeft, wireRight, galvanometer: tap, cell: cell + rheostat, emf };
 }

@@ -40,7 +40,7 @@ function nameParts(known: 'left' | 'right', names: CircuitWords['names']): strin
     words([17, 34], names.strip, beside),
     words([66, 42], names.tapKey, beside),
     words([onWire(tapAt) - 2, place.wire - 3.5], names.jockey, { ...small, anchor: 'end' }),
-    words([22.5, place.supply - 6], names.rheostat, small),
+    words([16, place.supply - 4.6], names.rheostat, small),
     words([43.5, place.supply - 4.6], names.cell, small),
     words([75.5, place.supply - 4.6], names.key, small),
   ];
