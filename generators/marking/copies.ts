@@ -19,16 +19,18 @@ export interface CopyQuestion {
 /** Three figures that are wrong here and right there are no chance; two are not, where nothing speaks for the own sheet. */
 const TELL = 3;
 const TELL_WITHOUT_OWN = 2;
+/** Students who worked together may all fit; more sheets than these say no more. */
+const MOST_SHEETS = 3;
 /** Fewer answers than these do not say that nothing speaks for the own sheet. */
 const FEWEST = 5;
 
-/** For each student whose answers raise the question, the sheet that they fit best. */
+/** For each student whose answers raise the question, the sheets that they fit best. */
 export function copies(students: readonly StudentMarks[]): CopyQuestion[] {
   const asked = students.flatMap((student): CopyQuestion[] => {
     const wrong = placesOf(student, ({ verdict }) => verdict === 'wrong');
     if (wrong.length < TELL_WITHOUT_OWN) return [];
     const found = students.flatMap((other) => (other === student || other.absent ? [] : compare(student, other, wrong)));
-    return found.sort((a, b) => b.telling.length - a.telling.length || b.same.length - a.same.length).slice(0, 1);
+    return found.sort((a, b) => b.telling.length - a.telling.length || b.same.length - a.same.length).slice(0, MOST_SHEETS);
   });
   return asked.filter((question, i) => !asked.some((other, j) => other.student === question.other && other.other === question.student && tellsMore(other, question, j < i)));
 }
@@ -52,11 +54,17 @@ function compare(student: StudentMarks, other: StudentMarks, wrong: readonly num
   return telling.length >= TELL || nothingOwn ? [{ student, other, same, telling }] : [];
 }
 
-/** What the other wrote, to one unit in the last place that both have, or what is accepted on the other's sheet. */
+/** What the other wrote, to one unit in the last place that both have, or what is accepted on the other's sheet; a number that says next to nothing is no sign. */
 function isSame(mine: Marked, theirs: Marked): boolean {
   if (mine.value === undefined) return false;
   const value = Number(mine.value);
-  if (theirs.value === undefined) return within(value, theirs.accept);
+  const [low, high] = theirs.accept;
+  if (within(value, theirs.accept) && high - low <= NARROW * Math.abs(value)) return true;
+  if (theirs.value === undefined) return false;
+  const other = Number(theirs.value);
   const unit = Number(`1e${Math.max(lastPlace(mine.value), lastPlace(theirs.value))}`);
-  return within(value, [Number(theirs.value) - unit, Number(theirs.value) + unit]) || within(value, theirs.accept);
+  return value === other || (unit <= Math.abs(value) && within(value, [other - unit, other + unit]));
 }
+
+/** An accept range wider than this part of its value fits by chance. */
+const NARROW = 0.05;

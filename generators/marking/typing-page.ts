@@ -40,7 +40,7 @@ export function typingPage(issues: readonly Issue[], programFor: (issue: Issue) 
     decimal,
     units: scheme.units,
     heads: [words.heads.roll, words.heads.name, words.heads.code, ...columns.map((column) => headOf(column, symbols, words.heads))],
-    columns: columns.map(({ id, row, unit, digits }) => ({ id, row, unit, relative: 'figures' in digits })),
+    columns: columns.map(({ id, row, unit, digits, inTable }) => ({ id, row, unit, inTable, relative: 'figures' in digits })),
     // The table that each reading belongs to, so that the page can count its rows.
     tables: Object.fromEntries(forms[0]!.steps.flatMap((step) => ('per' in step && step.per && step.kind === 'reading' ? [[step.per, step.id]] : []))),
     storage: `slidewire ${issues[0]!.code}`,

@@ -25,7 +25,7 @@ export interface MarkingWords {
     | 'copies' | 'copiesLead' | 'copiesLine' | 'readings' | 'answers' | 'sheetOf' | 'wroteOf' | 'same'
   >;
   marksCsv: Sentences<'total' | 'full' | 'note' | 'marks'>;
-  typing: Sentences<'title' | 'lead' | 'leadAssumed' | 'first' | 'right' | 'wrong' | 'unreadable' | 'done' | 'save' | 'copy' | 'kept'>;
+  typing: Sentences<'title' | 'lead' | 'leadAssumed' | 'first' | 'right' | 'wrong' | 'open' | 'unreadable' | 'done' | 'save' | 'copy' | 'kept'>;
   key: Sentences<'coincide' | 'one'>;
   /** Slips that any number can suffer; blank {row}. */
   plain: Record<string, SlipWords>;

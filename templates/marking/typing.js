@@ -103,6 +103,8 @@
   function looks(sheet, texts) {
     var own = {};
     var whole = true;
+    // After a wrong value in a table the rows that are not typed may have the same slip in them.
+    var shaken = false;
     var entries = data.columns.map(function (column, i) { return read(texts[i], column); });
     data.columns.forEach(function (column, i) {
       if (entries[i].value !== undefined) (own[column.id] = own[column.id] || [])[column.row] = entries[i].value;
@@ -118,7 +120,9 @@
       var beside = sheet.beside[i];
       var spread = before ? (column.relative ? [middle * beside[0], middle * beside[1]].sort(function (a, b) { return a - b; }) : beside) : [(key[0] - key[1]) / 2, (key[1] - key[0]) / 2];
       var fits = inside(entry.value, middle + spread[0], middle + spread[1]) || inside(entry.value, key[0], key[1]);
-      return (fits ? words.right : words.wrong) + (entry.otherUnit ? ' (?)' : '');
+      var says = fits ? words.right : shaken ? words.open : words.wrong;
+      if (!fits && column.inTable) shaken = true;
+      return says + (entry.otherUnit ? ' (?)' : '');
     });
   }
 
