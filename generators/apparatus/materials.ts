@@ -75,6 +75,13 @@ export function tableValue(materials: Materials, name: string, source: string): 
   };
 }
 
+/** All that one source says, material by material. */
+export function valuesOf(materials: Materials, source: string): TableValue[] {
+  return Object.entries(materials.materials)
+    .filter(([, { values }]) => values.some((value) => value.source === source))
+    .map(([name]) => tableValue(materials, name, source));
+}
+
 /** The value that a simulated wire is drawn from. */
 export function nominalValue(materials: Materials, name: string): TableValue {
   const material = materialName(materials, name);

@@ -21,6 +21,8 @@ export interface Ask {
   wire: NominalWire;
   /** The student's further wires, where the experiment takes more than one. */
   others: readonly NominalWire[];
+  /** What the order's source says of every material that it has. */
+  candidates: readonly TableValue[];
   /** The apparatus, with the order's own resistance box. */
   bench: Bench;
   /** The gap that holds the resistance box. */

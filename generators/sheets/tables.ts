@@ -1,6 +1,6 @@
 import type { Bench } from '../apparatus/bench.ts';
 import { type Gauges, gaugeDiameter } from '../apparatus/gauges.ts';
-import { type Materials, nominalValue, tableValue } from '../apparatus/materials.ts';
+import { type Materials, nominalValue, tableValue, valuesOf } from '../apparatus/materials.ts';
 import type { Ask, NominalWire } from '../experiments/ask.ts';
 import type { Order } from '../order/schema.ts';
 import type { WireAsk } from '../order/wire-ask.ts';
@@ -19,6 +19,7 @@ export function askFor(order: Order, wires: readonly WireAsk[], tables: Tables):
   return {
     wire: wire!,
     others,
+    candidates: valuesOf(tables.materials, order.resistivity),
     bench: { ...bench, box: { ...bench.box, plugs: order.box.map(String) } },
     known: order.gap,
     rows: order.rows,

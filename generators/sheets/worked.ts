@@ -58,7 +58,7 @@ function verdicts(program: Program, values: Values, worst: (id: string, row: num
     return choice;
   };
   const length = ({ per }: Verdict) => {
-    const column = per && program.steps.find((step) => step.kind === 'reading' && step.per === per);
+    const column = per && program.steps.find((step) => (step.kind === 'reading' || step.kind === 'given') && step.per === per);
     return column ? rows(column.id).length : 1;
   };
   const all = program.steps.filter((step) => step.kind === 'verdict');
