@@ -46,6 +46,13 @@ function asks(choice: Choice, { together, other, alone }: Change, toward: Choice
   const moved: Work = { id: 's', as: towards(toward, 'l1', 'l2'), slips: { 'second null for the shift': 'l2' } };
   return {
     both: { finds: ['X', 'Y'], algebra: 3, steps: [{ id: 'X', as: `S * ${alone(before, after)}` }, facing] },
+    'both from a shift': {
+      finds: ['X', 'Y'],
+      algebra: 3,
+      drawnBy: 'shift, gap unknown',
+      steps: [{ id: 'l2', as: movedBy(toward, 'l1', 's') }, { id: 'X', as: `S * ${alone(before, after)}` }, facing],
+    },
+    'resistor from a shift': { finds: ['S'], algebra: 3, drawnBy: 'shift, gap unknown', steps: [first, { id: 'l2', as: movedBy(toward, 'l1', 's') }, combined, added] },
     resistor: { finds: ['S'], algebra: 2, steps: [first, combined, added] },
     'resistor, gap known': { finds: ['S'], algebra: 3, steps: [facing, combined, added] },
     'resistor for a null': { finds: ['S'], algebra: 2, steps: [combined, added] },

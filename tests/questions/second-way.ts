@@ -15,15 +15,23 @@ const off = ([left, right]: [Gap, Gap], l: number, W: number) => offNull(left, r
 /** Each family's circuits, from Kirchhoff's law: all are zero where the quantities fit. */
 export const secondWay: Record<string, (v: Values, choice: Choice, direction: string, columns: Columns) => number[]> = {
   balance: ({ P, Q, l, W }) => [off([P!, Q!], l!, W!)],
-  interchange: ({ P, Q, l1, l2, s, W }) => [off([P!, Q!], l1!, W!), off([Q!, P!], l2!, W!), (l2! - l1! - s!) / W!],
-  shunt: changedGap(parallel),
-  series: changedGap(series),
+  interchange: ({ P, Q, T, l1, l2, s, W }) => [
+    off([P!, Q!], l1!, W!),
+    off([Q!, P!], l2!, W!),
+    // Whatever they are, the resistors are as the parts of the wire before.
+    off([W! - l1!, l1!], l2!, W!),
+    (l2! - l1! - s!) / W!,
+    (W! - 2 * l1! - s!) / W!,
+    (P! + Q!) / T! - 1,
+  ],
+  shunt: changedGap(parallel, 1),
+  series: changedGap(series, -1),
   removed: ({ X, Y, S, C, l1, l2, s, W }, choice) => [
     off(placed(choice, series(C!, S!), Y!), l1!, W!),
     off(placed(choice, X!, Y!), l1!, W!),
     off(placed(choice, C!, Y!), l2!, W!),
     off(placed(choice, X! - S!, Y!), l2!, W!),
-    (Math.abs(l2! - l1!) - s!) / W!,
+    (towardsGap(choice, l1!, l2!) - s!) / W!,
   ],
   scaling: ({ k, l1, l2, s, W }, choice, direction) => {
     // Whatever is in the gaps, one ohm in the other.
@@ -211,12 +219,15 @@ function summed(perLength: (x: number) => number, l: number, W: number): [number
   return [between(0, l), between(l, W)];
 }
 
-function changedGap(together: (a: number, b: number) => Gap) {
+/** How far the null point comes nearer to the end beside the gap of a choice. */
+const towardsGap = ({ gap }: Choice, from: number, to: number) => (gap === 'right' ? to - from : from - to);
+
+function changedGap(together: (a: number, b: number) => Gap, sense: 1 | -1) {
   return ({ X, Y, S, C, l1, l2, s, W }: Values, choice: Choice) => [
     off(placed(choice, X!, Y!), l1!, W!),
     off(placed(choice, together(X!, S!), Y!), l2!, W!),
     off(placed(choice, C!, Y!), l2!, W!),
-    (Math.abs(l2! - l1!) - s!) / W!,
+    (sense * towardsGap(choice, l1!, l2!) - s!) / W!,
   ];
 }
 

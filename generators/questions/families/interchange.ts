@@ -6,8 +6,8 @@ export const interchange: Family = {
   id: 'interchange',
   tags: ['metre-bridge'],
   body: {
-    quantities: { P: ohms('P'), Q: ohms('Q'), l1: nullPoint('l_1'), l2: nullPoint('l_2'), s: shift, W: bridgeWire },
-    condition: ['P * (W - l1) = Q * l1', 'Q * (W - l2) = P * l2', 's = l2 - l1'],
+    quantities: { P: ohms('P'), Q: ohms('Q'), l1: nullPoint('l_1'), l2: nullPoint('l_2'), s: shift, T: { tex: 'T', unit: 'Ω', values: ['50', '80', '100', '200', '400', '500', '600', '1000'] }, W: bridgeWire },
+    condition: ['P * (W - l1) = Q * l1', 'Q * (W - l2) = P * l2', 's = l2 - l1', 'P + Q = T', 'l1 + l2 = W'],
     asks: {
       shift: {
         finds: ['s'],
@@ -32,6 +32,16 @@ export const interchange: Family = {
         steps: [
           { id: 'P', as: 'Q * l1 / (W - l1)', slips: { 'ratio inverted': 'Q * (W - l1) / l1' } },
           { id: 'l2', as: 'W - l1', slips: { 'null unchanged': 'l1' } },
+        ],
+      },
+      mirror: { finds: ['l2'], algebra: 1, steps: [{ id: 'l2', as: 'W - l1', slips: { 'null unchanged': 'l1' } }] },
+      sum: {
+        finds: ['P', 'Q'],
+        algebra: 3,
+        steps: [
+          { id: 'l1', as: '(W - s) / 2', slips: { 'shift for the first null': 's' } },
+          { id: 'P', as: 'T * l1 / W' },
+          { id: 'Q', as: 'T - P' },
         ],
       },
       right: {
