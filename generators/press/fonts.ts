@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { isInMathsCut } from './maths-face.ts';
 import { characters } from './woff2.ts';
 
 const require = createRequire(import.meta.url);
@@ -38,7 +39,9 @@ interface Slice extends Face {
 }
 
 /** In every document, by styles/fonts.css.njk. */
-const STANDING = new Set(['stix-two-text-latin', 'stix-two-math-latin']);
+const STANDING = 'stix-two-text-latin';
+/** Of this a part is in every document, see maths-face.ts. */
+const MATHS = 'stix-two-math-latin';
 
 const EVERYTHING: [number, number] = [0, 0x10ffff];
 
@@ -48,8 +51,15 @@ const found = new Map<number, Face | undefined>();
 
 /** The faces that a text needs beside the standing ones, in the order of the typefaces. What no face has is left out. */
 export function facesFor(text: string): Face[] {
-  const needed = new Set([...new Set(text)].flatMap((character) => faceOf(character) ?? []).filter(({ family }) => !STANDING.has(family)));
+  const needed = new Set([...new Set(text)].flatMap((character) => further(character) ?? []));
   return TYPEFACES.flatMap(([name, style]) => slicesOf(name, style)).filter((slice) => needed.has(slice));
+}
+
+/** The face of a character that no standing one prints. */
+function further(character: string): Face | undefined {
+  const face = faceOf(character);
+  const standing = face?.family === STANDING || (face?.family === MATHS && isInMathsCut(character));
+  return standing ? undefined : face;
 }
 
 /** The characters of a text that no bundled face can print, each once; invisible ones are nobody's loss. */

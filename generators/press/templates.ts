@@ -3,6 +3,7 @@ import nunjucks from 'nunjucks';
 import type { Line } from '../quantities/working.ts';
 import { printedFormula } from '../sheets/mathml.ts';
 import { fontUrl } from './fonts.ts';
+import { mathsFace } from './maths-face.ts';
 
 const folder = fileURLToPath(new URL('../../templates', import.meta.url));
 
@@ -24,6 +25,7 @@ export function templates(): nunjucks.Environment {
   environment.addFilter('cssString', (text: string) => safe(cssString(text)));
   environment.addFilter('sizeClass', (size: string) => `size-${size}`);
   environment.addGlobal('fontUrl', fontUrl);
+  environment.addGlobal('mathsFace', mathsFace);
   return environment;
 }
 
