@@ -31,8 +31,8 @@ export function sheetPages(order: Order, tables: Tables, words: Words): MakePage
     const common = { issue, order, ask, words: pageWords(words), ...(circuit !== undefined && { circuit }), place };
     if (kind === 'worksheet') return worksheetPage(common, program, experiment);
     const worked = workOut(issue.sheet, program);
-    if (kind === 'solution') return solutionPage(common, worked, experiment);
-    return { ...keyPage(common, worked, experiment), coincide: keyNote(issue.sheet, program, experiment.layout, words.spoken.symbols, said) };
+    if (kind === 'solution') return { ...solutionPage(common, worked, experiment), slips: said.slips };
+    return { ...keyPage(common, worked, experiment), slips: said.slips, coincide: keyNote(issue.sheet, program, experiment.layout, words.spoken.symbols, said) };
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Readings } from '../quantities/evaluate.ts';
+import type { Finished } from '../quantities/finished.ts';
 import type { Step } from '../quantities/step.ts';
 import type { Limit } from '../quantities/uncertainty.ts';
 import type { Streams } from '../random.ts';
@@ -11,6 +12,8 @@ export interface Observed {
   /** Plain choices that decide which steps stand. */
   form: Record<string, string>;
   readings: Readings;
+  /** A record that an imaginary student has finished, mistakes and all, to be corrected. */
+  finished?: Finished;
   /** True values, for the teacher; by name, in the units of the quantity. */
   truth: Record<string, number>;
 }

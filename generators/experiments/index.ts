@@ -2,6 +2,7 @@ import { careyFoster } from './carey-foster.ts';
 import { circuitCheck } from './circuit-check.ts';
 import { endCorrections } from './end-corrections.ts';
 import type { Experiment } from './experiment.ts';
+import { findTheFaults } from './find-the-faults.ts';
 import { gaugeDrill } from './gauge-drill.ts';
 import { interchange } from './interchange.ts';
 import { kelvin } from './kelvin.ts';
@@ -11,7 +12,7 @@ import { seriesParallel } from './series-parallel.ts';
 import { whereToBalance } from './where-to-balance.ts';
 
 /** Every experiment by its id. */
-export const experiments: Readonly<Record<string, Experiment>> = { resistivity, interchange, 'end-corrections': endCorrections, 'series-parallel': seriesParallel, 'where-to-balance': whereToBalance, 'gauge-drill': gaugeDrill, 'scale-drill': scaleDrill, 'circuit-check': circuitCheck, 'carey-foster': careyFoster, kelvin };
+export const experiments: Readonly<Record<string, Experiment>> = { resistivity, interchange, 'end-corrections': endCorrections, 'series-parallel': seriesParallel, 'where-to-balance': whereToBalance, 'gauge-drill': gaugeDrill, 'scale-drill': scaleDrill, 'circuit-check': circuitCheck, 'find-the-faults': findTheFaults, 'carey-foster': careyFoster, kelvin };
 
 /** The experiment of that id; a name that is not there is a mistake of the program, since orders are checked before. */
 export function experimentNamed(id: string): Experiment {

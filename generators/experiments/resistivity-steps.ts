@@ -8,7 +8,7 @@ export function resistivitySteps(): Step[] {
 /** The length between the terminals, and the resistivity from mean X over it. */
 export const overLength: Step[] = [
   { kind: 'reading', id: 'L', tex: 'L', unit: 'cm', on: 'rule' },
-  resistivityOf('meanX', ['L'], { id: 'length left in centimetres', as: fraction('pi * d^2 * meanX', '4', '100', 'L') }),
+  resistivityOf('meanX', ['L'], { id: 'length left in centimetres', as: fraction('pi * d^2 * meanX', '4', '100', 'L'), unconverted: 'L' }),
 ];
 
 /** The table's value, how far the resistivity lies from it, and whether that can be an error of the readings. */

@@ -1,3 +1,4 @@
+import type { Formula } from './formula.ts';
 import { powerOf } from './interval.ts';
 import type { Program } from './program.ts';
 import type { Computed, Relation, Written } from './step.ts';
@@ -71,9 +72,12 @@ function work(program: Program, step: Computed, value: (id: string, row: number)
     return [summaryMethods[step.by].value(columns)];
   }
   const { as } = program.compiled(step.id);
-  return Array.from({ length: rowsOf(program, step, values) }, (_, row) =>
-    fromSi(step, as.value(as.names.map((id) => toSi(program, step, id, value(id, row))))),
-  );
+  return Array.from({ length: rowsOf(program, step, values) }, (_, row) => formulaValue(program, step, as, (id) => value(id, row)));
+}
+
+/** What a formula of a relation comes to, its own or that of a slip, on quantities in their own units. */
+export function formulaValue(program: Program, relation: Relation, formula: Formula, value: (id: string) => number): number {
+  return fromSi(relation, formula.value(formula.names.map((id) => toSi(program, relation, id, value(id)))));
 }
 
 /** A number times a power of ten; a negative power divides, which rounds only once. */

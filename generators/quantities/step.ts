@@ -45,6 +45,8 @@ export interface Influence extends Quantity {
 export interface Slip {
   id: string;
   as: string;
+  /** The quantity that was put in without its change of units, where that is the slip. */
+  unconverted?: string;
 }
 
 /** Another honest way to the same value: lines in between, each rounded, then the last expression. */

@@ -124,6 +124,7 @@ function draw(issuer: Issuer, recipient: Recipient, attempt: number): Drawn | un
     form: observed.form,
     readings: observed.readings,
     conventions: conventions(order, ask, experiment, programOf(experiment, observed).steps),
+    ...(observed.finished && { finished: observed.finished }),
   };
   const issue = { roll, name, sitting, attempt, code: sheetCode(secret, roll, attempt), wires: dealt.map(writeWireAsk), sheet, truth: observed.truth };
   return { issue, marks: marksOf(issuer, sheet) };

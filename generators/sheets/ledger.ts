@@ -26,6 +26,7 @@ const sheetSchema = z.strictObject({
     limits: z.record(z.string(), limit),
     halfWidths: z.record(z.string(), limit),
   }),
+  finished: z.record(z.string(), z.array(written)).optional().describe('what an imaginary student wrote, mistakes and all, where the sheet is a record to be corrected'),
 });
 
 const issueSchema = z.strictObject({

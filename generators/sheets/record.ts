@@ -49,15 +49,19 @@ export interface Shown {
 }
 
 /**
- * A worksheet shows readings and givens, but not what is read off a drawing. With `blank` readings it shows nothing:
- * the constants of a student's own screw gauge are as unknown here as what it will read.
+ * A worksheet shows readings and givens, and what stands in a record to be corrected, but not what is read off a drawing. With `blank` readings it shows nothing:
+ * the constants of a student's own screw gauge are as unknown here as what it will read. A table of given values stands on it all the same.
  */
-export function readingsShown(program: Program, { readings, conventions }: Pick<Sheet, 'readings' | 'conventions'>, blank: boolean): Shown {
+export function readingsShown(program: Program, { readings, conventions, finished = {} }: Pick<Sheet, 'readings' | 'conventions' | 'finished'>, blank: boolean): Shown {
   const drawn = (id: string) => id in conventions.drawn;
-  const column = (table: string) => program.steps.find((step) => step.kind === 'reading' && step.per === table)!.id;
+  const column = (table: string) => program.steps.find((step) => (step.kind === 'reading' || step.kind === 'given') && step.per === table)!.id;
+  const tabled = (id: string) => program.steps.some((step) => step.id === id && step.kind === 'given' && step.per !== undefined);
   return {
     drawn,
-    values: (id) => (readings[id] === undefined || drawn(id) || blank ? undefined : [readings[id]].flat()),
+    values(id) {
+      const written = readings[id] ?? finished[id];
+      return written === undefined || drawn(id) || (blank && !tabled(id)) ? undefined : [written].flat();
+    },
     rows: (table) => [readings[column(table)] ?? []].flat().length,
   };
 }

@@ -1,4 +1,5 @@
 import type { Readings } from '../quantities/evaluate.ts';
+import type { Finished } from '../quantities/finished.ts';
 import type { Limit } from '../quantities/uncertainty.ts';
 import type { Ties } from '../quantities/written.ts';
 
@@ -27,4 +28,6 @@ export interface Sheet {
   /** Readings and givens as printed; a table's readings are lists, one entry a row. */
   readings: Readings;
   conventions: Conventions;
+  /** What an imaginary student wrote for every step that is worked out, where the sheet is a record to be corrected. */
+  finished?: Finished | undefined;
 }

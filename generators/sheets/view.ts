@@ -3,11 +3,12 @@ import type { Layout } from '../experiments/layout.ts';
 import type { Program } from '../quantities/program.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import type { Computed } from '../quantities/step.ts';
-import { type Line, conversionLines, formulaLine, quantityLine, symbolLine, workedLine } from '../quantities/working.ts';
-import { brokenSum } from './broken-sum.ts';
+import { type Line, formulaLine, quantityLine, symbolLine } from '../quantities/working.ts';
+import { type FinishedView, finishedView } from './finished-view.ts';
 import { openForm } from './open-form.ts';
 import { type RecordBlock, type RowLabel, labelIn, readingsShown, record, unitLine } from './record.ts';
 import type { Sheet } from './sheet.ts';
+import { type WorkedStep, computedStep, resultLines, workedSteps } from './worked-steps.ts';
 import type { Worked } from './worked.ts';
 
 /** What a worksheet's template receives of the sheet: nothing that has been worked out. */
@@ -24,6 +25,8 @@ export interface WorksheetView {
   working: Room[];
   /** The units of the results, each beside a blank. */
   results: Record<string, { unit: Line }>;
+  /** What the imaginary student wrote, where the sheet is a record to be corrected. */
+  finished?: FinishedView;
 }
 
 /** A place for a student's working. */
@@ -37,8 +40,8 @@ export interface Room {
 }
 
 /** What the key and the solution copy receive besides. */
-export interface KeyView extends Omit<WorksheetView, 'working' | 'results' | 'cases'> {
-  working: { id: string; rows: { label?: RowLabel; lines: Line[] }[]; formula: Line }[];
+export interface KeyView extends Omit<WorksheetView, 'working' | 'results' | 'cases' | 'finished'> {
+  working: WorkedStep[];
   results: Record<string, Line>;
   verdicts: { id: string; said: { label?: RowLabel; choice: string }[] }[];
 }
@@ -53,8 +56,9 @@ export function worksheetView(sheet: Sheet, program: Program, experiment: Experi
     form,
     cases,
     observations: record(layout.observations, program, shown, words, [...layout.working, ...undecided]),
-    working: layout.working.map((id) => room(program, computed(program, id), layout.result, words)),
+    working: layout.working.map((id) => room(program, computedStep(program, id), layout.result, words)),
     results: Object.fromEntries(layout.result.map((id) => [id, { unit: unitLine(program.step(id).unit, words) }])),
+    ...(sheet.finished && { finished: finishedView({ ...sheet, finished: sheet.finished }, program, layout, words) }),
   };
 }
 
@@ -77,19 +81,8 @@ export function keyView(sheet: Sheet, worked: Worked, layout: Layout, words: Spo
   return {
     ...common(sheet, program, layout, words),
     observations: record(layout.observations, program, shown, words, layout.working),
-    working: layout.working.map((id) => {
-      const step = computed(program, id);
-      const count = values.written.get(id)!.length;
-      const rows = Array.from({ length: count }, (_, row) => ({
-        ...(step.per === undefined ? {} : { label: labelIn(layout.observations, step.per, row) }),
-        lines: [
-          ...(step.kind === 'relation' && !step.per ? conversionLines(program, step, values, words) : []),
-          brokenSum(workedLine(program, step, row, values, words)),
-        ],
-      }));
-      return { id, rows, formula: formulaLine(program, step, words) };
-    }),
-    results: Object.fromEntries(layout.result.map((id) => [id, quantityLine(values.written.get(id)![0]!, program.step(id).unit, words)])),
+    working: workedSteps(program, layout, values, words),
+    results: resultLines(program, layout, values, words),
     verdicts: saidOf(program, layout, choices),
   };
 }
@@ -118,9 +111,3 @@ function common(sheet: Sheet, program: Program, { decided = [] }: Layout, words:
 }
 
 const isComputed = (step: { kind: string }): step is Computed => step.kind === 'relation' || step.kind === 'summary';
-
-function computed(program: Program, id: string): Computed {
-  const step = program.step(id);
-  if (!isComputed(step)) throw new Error(`${id} is not worked out, so it has no working`);
-  return step;
-}
