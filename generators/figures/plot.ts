@@ -74,22 +74,21 @@ export function lineAcross({ x, y, at }: Plane, { slope, intercept }: StraightLi
 }
 
 /**
- * The run level with the lower end of a rising line, the upper end of a falling one. Its names stand inside the triangle
- * where there is room between side and line, else beside it.
+ * The run level with the lower end of a rising line, the upper end of a falling one. The rise has its name inside, nearer
+ * to the corner, where the triangle is wide; the run outside, or inside where the paper ends below it.
  */
-export function slopeTriangle({ at }: Plane, { slope, intercept }: StraightLine, { x1, x2, run, rise }: Triangle): string {
+export function slopeTriangle({ at, y }: Plane, { slope, intercept }: StraightLine, { x1, x2, run, rise }: Triangle): string {
   const [start, end] = [at(x1, slope * x1 + intercept), at(x2, slope * x2 + intercept)];
   const corner: Point = [end[0], start[1]];
-  const [across, up] = [corner[0] - start[0], Math.abs(corner[1] - end[1])];
-  const falls = slope < 0;
-  const within = { rise: across / 2 > widthOf(rise) + 5, run: up / 2 > 8 };
-  const [above, below] = [-1.8, 4.8];
-  const runAt: Point = [(start[0] + corner[0]) / 2, start[1] + (within.run === falls ? below : above)];
-  const riseAt: Point = [corner[0] + (within.rise ? -2 : 2), (corner[1] + end[1]) / 2 + 1];
+  const outside = { rising: corner[1] + 6 < at(x1, valueAt(y, 0))[1], falling: corner[1] - 6 > at(x1, valueAt(y, y.squares))[1] };
+  const below = slope < 0 ? !outside.falling : outside.rising;
+  const runAt: Point = [(start[0] + corner[0]) / 2, corner[1] + (below ? 4.8 : -1.8)];
+  const within = (2 / 3) * (corner[0] - start[0]) > widthOf(rise) + 6;
+  const riseAt: Point = [corner[0] + (within ? -2 : 2), corner[1] + (end[1] - corner[1]) / 3 + 1];
   return (
     lines([[start, corner, end]], pen.line, { 'stroke-dasharray': '2 1', 'data-part': 'triangle' }) +
     clear(runAt, run, 'middle') +
-    clear(riseAt, rise, within.rise ? 'end' : 'start')
+    clear(riseAt, rise, within ? 'end' : 'start')
   );
 }
 

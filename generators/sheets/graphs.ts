@@ -2,7 +2,10 @@ import type { Layout, Plotted } from '../experiments/layout.ts';
 import { type Axis, along, perSquare, valueAt } from '../figures/axis.ts';
 import { type Graph, axesOf, graph } from '../figures/graph.ts';
 import { graphPaper } from '../figures/graph-paper.ts';
+import type { StraightLine } from '../figures/plot.ts';
 import type { FigureWords } from '../figures/words.ts';
+import type { Summary } from '../quantities/step.ts';
+import { summaryMethods } from '../quantities/summary.ts';
 import { round } from '../quantities/written.ts';
 import type { Worked } from './worked.ts';
 
@@ -45,7 +48,6 @@ const plotted = ({ observations }: Layout) => observations.filter((block): block
 function plot(one: Plotted, worked: Worked, id: string, { figures, graphs }: GraphWords): PageGraph {
   const names = graphs[one.graph]!;
   const written = (name: string) => worked.values.written.get(name)!;
-  const exact = (name: string) => worked.values.exact.get(name)![0]!;
   const axis = (which: 'x' | 'y') => ({ ...names[which], ...(one.fromZero?.includes(which) && { fromZero: true }) });
   const drawn = {
     id,
@@ -55,23 +57,32 @@ function plot(one: Plotted, worked: Worked, id: string, { figures, graphs }: Gra
     squares: SQUARES,
     enlarge: ON_KEY,
   };
-  const line = one.slope === undefined ? undefined : { slope: exact(one.slope), intercept: one.intercept === undefined ? 0 : exact(one.intercept) };
+  const line = lineOf(one, worked);
   const axes = axesOf({ ...drawn, ...(line && { line }) }, SQUARES);
   const through = line ? { line, triangle: triangle({ ...drawn, line }, axes.x, names) } : { curve: true };
   const { svg } = graph({ ...drawn, plotted: true, ...through }, figures);
   return { svg, scales: { x: inUnit(perSquare(axes.x), names.x.unit), y: inUnit(perSquare(axes.y), names.y.unit) }, fitted: line !== undefined };
 }
 
-/** A triangle over most of the line, between heavy lines of the paper where there are two, so that its run is a round number. */
+/** The line through the points as they are plotted, which are the values as they are written. */
+function lineOf({ slope, intercept }: Plotted, { program, values }: Worked): StraightLine | undefined {
+  const fitted = (id: string) => {
+    const { by, of } = program.step(id) as Summary;
+    return summaryMethods[by].value(of.map((column) => values.written.get(column)!.map(Number)));
+  };
+  return slope === undefined ? undefined : { slope: fitted(slope), intercept: intercept === undefined ? 0 : fitted(intercept) };
+}
+
+/** A triangle over most of the line, between heavy lines of the paper where there are two, so that its run is a round number; its rise has a figure more than a slope, which is worked from it. */
 function triangle({ points, line }: Pick<Graph, 'points'> & { line: { slope: number } }, axis: Axis, names: GraphsInWords[string]) {
   const xs = points.map(({ x }) => Number(x));
   const ends = [Math.min(...xs), Math.max(...xs)] as const;
   // A point on a heavy line may lie a trifle to its wrong side.
   const squares = [Math.ceil(along(axis, ends[0]) - 1e-9), Math.floor(along(axis, ends[1]) + 1e-9)] as const;
   const [x1, x2] = squares[1] > squares[0] ? squares.map((square) => valueAt(axis, square)) as [number, number] : ends;
-  const legend = ({ quantity, unit }: { quantity: string; unit: string }, size: number) =>
-    `Δ${/^\p{L}$/u.test(quantity) ? quantity : `(${quantity})`} = ${inUnit(round(size, { figures: 3 }, 'even').replace('-', '−'), unit)}`;
-  return { x1, x2, run: legend(names.x, x2 - x1), rise: legend(names.y, line.slope * (x2 - x1)) };
+  const legend = ({ quantity, unit }: { quantity: string; unit: string }, size: number, figures: number) =>
+    `Δ${/^\p{L}$/u.test(quantity) ? quantity : `(${quantity})`} = ${inUnit(round(size, { figures }, 'even').replace('-', '−'), unit)}`;
+  return { x1, x2, run: legend(names.x, x2 - x1, 3), rise: legend(names.y, line.slope * (x2 - x1), 4) };
 }
 
 const inUnit = (number: string, unit: string) => (unit === '' ? number : `${number} ${unit}`);
