@@ -1,7 +1,6 @@
 import type { Marked } from './award.ts';
 import { lastPlace } from './last-place.ts';
 import type { StudentMarks } from './mark-class.ts';
-import { within } from './reach.ts';
 
 /**
  * Answers of one student that fit another's sheet better than the own one: a question for the teacher. Two who worked
@@ -26,10 +25,17 @@ const FEWEST = 5;
 
 /** For each student whose answers raise the question, the sheets that they fit best. */
 export function copies(students: readonly StudentMarks[]): CopyQuestion[] {
-  const asked = students.flatMap((student): CopyQuestion[] => {
+  const figures = figuresOf(students);
+  const asked = students.flatMap((student, i): CopyQuestion[] => {
     const wrong = placesOf(student, ({ verdict }) => verdict === 'wrong');
     if (wrong.length < TELL_WITHOUT_OWN) return [];
-    const found = students.flatMap((other) => (other === student || other.absent ? [] : compare(student, other, wrong)));
+    const found: CopyQuestion[] = [];
+    // A plain loop: a large class makes millions of these comparisons.
+    for (let j = 0; j < students.length; j++) {
+      if (j === i || students[j]!.absent) continue;
+      const same = compare(figures, i, j, wrong);
+      if (same) found.push({ student, other: students[j]!, ...same });
+    }
     return found.sort((a, b) => b.telling.length - a.telling.length || b.same.length - a.same.length).slice(0, MOST_SHEETS);
   });
   return asked.filter((question, i) => !asked.some((other, j) => other.student === question.other && other.other === question.student && tellsMore(other, question, j < i)));
@@ -45,26 +51,52 @@ function placesOf({ answers }: StudentMarks, is: (answer: Marked) => boolean): n
   return answers.flatMap((answer, i) => (is(answer) ? [i] : []));
 }
 
-function compare(student: StudentMarks, other: StudentMarks, wrong: readonly number[]): CopyQuestion[] {
-  const telling = wrong.filter((i) => isSame(student.answers[i]!, other.answers[i]!));
-  if (telling.length < TELL_WITHOUT_OWN) return [];
-  const written = placesOf(student, ({ value }) => value !== undefined);
-  const same = written.filter((i) => isSame(student.answers[i]!, other.answers[i]!));
+/**
+ * The figures of a class, one answer after the other: the value, one in its last place, and what is accepted on the own
+ * sheet, where that says something. NaN where there is nothing, which is the same as nothing.
+ */
+interface Figures {
+  columns: number;
+  value: Float64Array;
+  unit: Float64Array;
+  low: Float64Array;
+  high: Float64Array;
+}
+
+function figuresOf(students: readonly StudentMarks[]): Figures {
+  const all = students.flatMap(({ answers }) => answers);
+  const narrow = ({ accept: [low, high] }: Marked) => high - low <= NARROW * Math.max(Math.abs(low), Math.abs(high));
+  return {
+    columns: students[0]?.answers.length ?? 0,
+    value: Float64Array.from(all, ({ value }) => (value === undefined ? NaN : Number(value))),
+    unit: Float64Array.from(all, ({ value }) => (value === undefined ? NaN : Number(`1e${lastPlace(value)}`))),
+    low: Float64Array.from(all, (one) => (narrow(one) ? one.accept[0] : NaN)),
+    high: Float64Array.from(all, (one) => (narrow(one) ? one.accept[1] : NaN)),
+  };
+}
+
+function compare(figures: Figures, i: number, j: number, wrong: readonly number[]): Pick<CopyQuestion, 'same' | 'telling'> | undefined {
+  let tell = 0;
+  for (let k = 0; k < wrong.length; k++) if (isSame(figures, i, j, wrong[k]!)) tell++;
+  if (tell < TELL_WITHOUT_OWN) return undefined;
+  const written = Array.from({ length: figures.columns }, (_, column) => column).filter((column) => !Number.isNaN(figures.value[i * figures.columns + column]!));
+  const same = written.filter((column) => isSame(figures, i, j, column));
   const nothingOwn = same.length === written.length && written.length >= FEWEST;
-  return telling.length >= TELL || nothingOwn ? [{ student, other, same, telling }] : [];
+  return tell >= TELL || nothingOwn ? { same, telling: wrong.filter((column) => same.includes(column)) } : undefined;
 }
 
 /** What the other wrote, to one unit in the last place that both have, or what is accepted on the other's sheet; a number that says next to nothing is no sign. */
-function isSame(mine: Marked, theirs: Marked): boolean {
-  if (mine.value === undefined) return false;
-  const value = Number(mine.value);
-  const [low, high] = theirs.accept;
-  if (within(value, theirs.accept) && high - low <= NARROW * Math.abs(value)) return true;
-  if (theirs.value === undefined) return false;
-  const other = Number(theirs.value);
-  const unit = Number(`1e${Math.max(lastPlace(mine.value), lastPlace(theirs.value))}`);
-  return value === other || (unit <= Math.abs(value) && within(value, [other - unit, other + unit]));
+function isSame({ columns, value, unit, low, high }: Figures, i: number, j: number, column: number): boolean {
+  const [mine, theirs] = [i * columns + column, j * columns + column];
+  const own = value[mine]!;
+  const other = value[theirs]!;
+  if (own === other || (own >= low[theirs]! && own <= high[theirs]!)) return true;
+  const place = Math.max(unit[mine]!, unit[theirs]!);
+  return place <= Math.abs(own) && Math.abs(own - other) <= place * JUST_OVER;
 }
+
+/** Decimal fractions that differ by one unit differ by a trifle more or less in binary. */
+const JUST_OVER = 1 + 1e-6;
 
 /** An accept range wider than this part of its value fits by chance. */
 const NARROW = 0.05;

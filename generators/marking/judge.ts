@@ -49,10 +49,12 @@ export function judge(sheet: Sheet, program: Program, columns: readonly Column[]
   const carried: Made[] = [];
   let allRight = true;
   const whole = reach({ sheet, program, own });
+  let key: Map<string, Interval[]> | undefined;
+  const onKey = (id: string) => widened({ sheet, program, own: {} }, id, (key ??= reach({ sheet, program, own: {} })).get(id)!);
   return columns.map((column, i) => {
     const work: Work = { sheet, program: slipped(program, carried), own };
     const accept = work.program === program ? widened(work, column.id, whole.get(column.id)!) : reachOf(work, column.id);
-    const judged = judgeOne(work, column, entries[i]!, accept[column.row]!, () => others(work, program, coarse, allRight));
+    const judged = judgeOne(work, column, entries[i]!, accept[column.row]!, () => others(work, program, coarse, allRight, onKey));
     allRight &&= judged.verdict === 'right' || judged.verdict === 'absent';
     for (const { slip, at, with: second } of judged.explanations.slice(0, 1)) {
       if (slip === 'rounded too far' || slip === 'cut off') coarse.add(column.id);
@@ -62,16 +64,20 @@ export function judge(sheet: Sheet, program: Program, columns: readonly Column[]
   });
 }
 
+/** The ranges of a step, one a row. */
+type Ranges = (id: string) => Interval[];
+
 /**
  * Other figures that a student may have gone on with: better ones than were written, the right formula, or the key's.
  * After right figures alone the key's value follows: a tie was rounded one way and gone on with the other.
  */
-function others(work: Work, right: Program, coarse: ReadonlySet<string>, allRight: boolean): { work: Work; verdict: Verdict }[] {
+function others(work: Work, right: Program, coarse: ReadonlySet<string>, allRight: boolean, onKey: Ranges): { ranges: Ranges; verdict: Verdict }[] {
   const finer = Object.fromEntries(Object.entries(work.own).filter(([id]) => !coarse.has(id)));
+  const by = (other: Work): { ranges: Ranges; verdict: Verdict } => ({ ranges: (id) => reachOf(other, id), verdict: 'right' });
   return [
-    ...(coarse.size > 0 ? [{ work: { ...work, own: finer }, verdict: 'right' as const }] : []),
-    ...(work.program === right ? [] : [{ work: { ...work, program: right }, verdict: 'right' as const }]),
-    { work: { ...work, program: right, own: {} }, verdict: allRight ? 'right' : 'right by the key' },
+    ...(coarse.size > 0 ? [by({ ...work, own: finer })] : []),
+    ...(work.program === right ? [] : [by({ ...work, program: right })]),
+    { ranges: onKey, verdict: allRight ? 'right' : 'right by the key' },
   ];
 }
 
@@ -107,7 +113,7 @@ function inUnitOf(column: Column, entry: NumberEntry): Written {
   return entry.unit === undefined || isOther(entry, column) ? entry.written : shift(entry.written, entry.unit.tens - unitOf(column.unit).tens);
 }
 
-function judgeOne(work: Work, column: Column, entry: Entry, accept: Interval, otherWork: () => { work: Work; verdict: Verdict }[]): Judged {
+function judgeOne(work: Work, column: Column, entry: Entry, accept: Interval, otherWays: () => { ranges: Ranges; verdict: Verdict }[]): Judged {
   const { id, row } = column;
   const expected = exactly(work, id).get(id)![row]!;
   const common = { column, entry, accept, expected, explanations: [], wrongUnit: false, extraFigures: 0 };
@@ -117,7 +123,7 @@ function judgeOne(work: Work, column: Column, entry: Entry, accept: Interval, ot
   const stated = statedPlace(value, column.digits);
   const found = { ...common, value: written, wrongUnit: isOther(entry, column), extraFigures: value === 0 ? 0 : stated - lastPlace(written) };
   if (within(value, accept)) return { ...found, verdict: 'right' };
-  const other = otherWork().find((each) => within(value, reachOf(each.work, id)[row]!));
+  const other = otherWays().find(({ ranges }) => within(value, ranges(id)[row]!));
   if (other) return { ...found, verdict: other.verdict };
   const bare = entry.unit && !found.wrongUnit && written !== entry.written ? { bare: entry.written } : {};
   // Digits are asked for at the size of the right value, whatever the slip has made of it.
