@@ -5,7 +5,7 @@ import { type Direction, directions } from './direction.ts';
 import { exactly } from './exact.ts';
 import type { Quantity, Values } from './family.ts';
 import { asPrinted, endsWithin, gridValue } from './number.ts';
-import { faultsOf, isWorthPrinting } from './sound.ts';
+import { faultsOf, hasSimpleAnswers, isWorthPrinting } from './sound.ts';
 
 const TRIES = 5000;
 
@@ -14,42 +14,58 @@ const TRIES = 5000;
  * values leave none, which a test forbids.
  */
 export function drawGivens(direction: Direction, random: Random, isWanted: (readings: Readings) => boolean = () => true): Readings {
+  const drawOnce = drawing(direction);
   for (let i = 0; i < TRIES; i++) {
-    const readings = draw(direction, random);
+    const readings = drawOnce(random);
     if (readings === undefined) continue;
-    const { values, faults } = faultsOf(direction, readings);
-    if (faults.length === 0 && isWorthPrinting(direction, readings, values) && isWanted(readings)) return readings;
+    const values = exactly(direction.program, readings);
+    if (!hasSimpleAnswers(direction, values)) continue;
+    if (faultsOf(direction, readings, values).faults.length === 0 && isWorthPrinting(direction, readings, values) && isWanted(readings)) return readings;
   }
   throw new Error(`${direction.family.id}, ${direction.name}: no set of givens in ${TRIES} is worth printing`);
 }
 
-function draw(direction: Direction, random: Random): Readings | undefined {
+type Drawing = (random: Random) => Readings | undefined;
+
+function drawing(direction: Direction): Drawing {
   const { body, givens, fixed, name, ask } = direction;
-  if (ask.drawnBy !== undefined) return drawnBackwards(direction, ask.drawnBy, random);
+  const { quantities } = body;
+  if (ask.drawnBy !== undefined) return drawingBackwards(direction, ask.drawnBy);
   if (body.draw) {
-    const given = body.draw(random, name);
-    return { ...fixedReadings(body.quantities, fixed, given), ...given };
+    return (random) => {
+      const given = body.draw!(random, name);
+      return { ...fixedReadings(quantities, fixed, given), ...given };
+    };
   }
-  const varied = fixed.filter((id) => body.quantities[id]!.values !== undefined);
-  const drawn = [...givens, ...varied].map((id): [string, Written] => [id, oneOf(id, body.quantities[id]!, random)]);
-  return { ...fixedReadings(body.quantities, fixed), ...Object.fromEntries(drawn) };
+  const usual = fixedReadings(quantities, fixed);
+  const drawn = [...givens, ...fixed.filter((id) => quantities[id]!.values !== undefined)];
+  return (random) => {
+    const readings = { ...usual };
+    for (const id of drawn) readings[id] = oneOf(id, quantities[id]!, random);
+    return readings;
+  };
 }
 
 /** Givens of one direction from those and the answers of another; nothing where one of them could not be printed. */
-function drawnBackwards({ family, choice, body, givens, fixed }: Direction, by: string, random: Random): Readings | undefined {
+function drawingBackwards({ family, choice, body, givens, fixed }: Direction, by: string): Drawing {
   const other = directions(family, choice).find(({ name }) => name === by);
-  const readings = other && draw(other, random);
-  if (!other || !readings) return undefined;
-  const values = exactly(other.program, readings);
-  const taken = givens.map((id): [string, Written | undefined] => {
-    const value = values.get(id)?.[0];
-    if (readings[id] !== undefined) return [id, [readings[id]].flat()[0]];
-    if (value === undefined) return [id, oneOf(id, body.quantities[id]!, random)];
-    return [id, endsWithin(value, 3) ? asPrinted(value) : undefined];
-  });
-  if (taken.some(([, written]) => written === undefined)) return undefined;
-  const same = fixed.map((id): [string, Written] => [id, [readings[id] ?? body.quantities[id]!.fixed!].flat()[0]!]);
-  return Object.fromEntries([...same, ...taken]) as Readings;
+  if (!other) throw new Error(`${family.id} has no direction ${by} to draw by`);
+  const drawOther = drawing(other);
+  return (random) => {
+    const readings = drawOther(random);
+    if (!readings) return undefined;
+    const values = exactly(other.program, readings);
+    const taken: Readings = {};
+    for (const id of fixed) taken[id] = readings[id] ?? body.quantities[id]!.fixed!;
+    for (const id of givens) {
+      const value = values.get(id)?.[0];
+      if (readings[id] !== undefined) taken[id] = readings[id];
+      else if (value === undefined) taken[id] = oneOf(id, body.quantities[id]!, random);
+      else if (endsWithin(value, 3)) taken[id] = asPrinted(value);
+      else return undefined;
+    }
+    return taken;
+  };
 }
 
 /** What the quantities are that no setter need give: their usual value, or how many rows are given. */
@@ -60,11 +76,16 @@ export function fixedReadings(quantities: Readonly<Record<string, Quantity>>, fi
 
 function oneOf(id: string, { values }: Quantity, random: Random): Written {
   if (values === undefined) throw new Error(`${id} is given and has no values to be drawn from`);
-  return pick(values, random);
+  return random.pick(listed(values));
 }
 
-function pick(values: Values, random: Random): Written {
-  if (!('from' in values)) return random.pick(values);
-  const steps = Math.round((values.to - values.from) / Number(values.step));
-  return gridValue(values.from, values.step, random.integer(0, steps));
+const grids = new WeakMap<object, readonly Written[]>();
+
+/** Every value of a grid, written once. */
+function listed(values: Values): readonly Written[] {
+  if (!('from' in values)) return values;
+  const { from, to, step } = values;
+  const kept = grids.get(values) ?? Array.from({ length: Math.round((to - from) / Number(step)) + 1 }, (_, i) => gridValue(from, step, i));
+  grids.set(values, kept);
+  return kept;
 }

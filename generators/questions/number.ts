@@ -22,8 +22,17 @@ export function simpleFraction(value: number): string | undefined {
 
 /** Whether a decimal of so many figures is the whole of it. */
 export function endsWithin(value: number, figures: number): boolean {
-  return Number.isFinite(value) && Math.abs(Number(round(value, { figures }, 'even')) - value) <= NOISE * Math.abs(value);
+  if (!Number.isFinite(value)) return false;
+  if (value === 0) return true;
+  let scaled = Math.abs(value);
+  const least = LEAST[figures - 1]!;
+  while (scaled < least) scaled *= 10;
+  while (scaled >= 10 * least) scaled /= 10;
+  return Math.abs(scaled - Math.round(scaled)) <= NOISE * scaled;
 }
+
+/** The least number of one figure, of two, …, before the decimal point. */
+const LEAST = [1, 10, 100, 1000, 10_000, 100_000];
 
 /** Three figures, or four where the value ends there; a line on the way that does not end has two more, so that the answer is not moved. */
 export function digitsOf(value: number, isAnswer: boolean): Digits {

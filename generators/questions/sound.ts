@@ -12,8 +12,7 @@ export type Fault =
   | { is: 'condition'; reason: string };
 
 /** All quantities of one set of givens, and what is wrong with the set as physics. */
-export function faultsOf({ program, body }: Direction, readings: Readings): { values: Exact; faults: Fault[] } {
-  const values = exactly(program, readings);
+export function faultsOf({ program, body }: Direction, readings: Readings, values: Exact = exactly(program, readings)): { values: Exact; faults: Fault[] } {
   const bounds = Object.entries(body.quantities).flatMap(([id, quantity]) =>
     (values.get(id) ?? []).flatMap((value) => boundFault(id, quantity, value, values)),
   );
@@ -62,14 +61,19 @@ export function slipValues({ program, ask }: Direction, readings: Readings, valu
   );
 }
 
-/** Whether a set is worth printing: every answer simple and in its place, every slip told apart from it and from the others. */
+/** Whether every answer is simple: what most sets that are drawn fail at, and quickly told. */
+export function hasSimpleAnswers({ ask, body }: Direction, values: Exact): boolean {
+  return ask.finds.every((id) => (values.get(id) ?? []).every((value) => isNeat(body.quantities[id]!, value)));
+}
+
+/** Whether a sound set is worth printing: every quantity in its place, every slip told apart from the answers and from the others. */
 export function isWorthPrinting(direction: Direction, readings: Readings, values: Exact): boolean {
   const { ask, body } = direction;
-  const simple = [...values].every(([id, column]) => {
-    const quantity = body.quantities[id];
-    return quantity === undefined || column.every((value) => isInPlace(quantity, value) && (!ask.finds.includes(id) || isNeat(quantity, value)));
-  });
-  return simple && areApart(slipValues(direction, readings, values), ask.finds, values);
+  for (const [id, column] of values) {
+    const quantity = body.quantities[id]!;
+    if (!column.every((value) => isInPlace(quantity, value))) return false;
+  }
+  return areApart(slipValues(direction, readings, values), ask.finds, values);
 }
 
 const isInPlace = ({ printed }: Quantity, value: number) => printed === undefined || (value >= printed[0] && value <= printed[1]);

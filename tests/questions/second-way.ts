@@ -30,7 +30,7 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
     off(placed(choice, series(C!, S!), Y!), l1!, W!),
     off(placed(choice, X!, Y!), l1!, W!),
     off(placed(choice, C!, Y!), l2!, W!),
-    off(placed(choice, X! - S!, Y!), l2!, W!),
+    Number.isNaN(C) ? off(placed(choice, X! - S!, Y!), l2!, W!) : offNull(series(C!, S!), X!, 1, 1),
     (towardsGap(choice, l1!, l2!) - s!) / W!,
   ],
   scaling: ({ k, l1, l2, s, W }, choice, direction) => {
