@@ -1,3 +1,5 @@
+import { plainText } from './plain-text.ts';
+
 /** A unit as someone wrote it: what it measures, and its power of ten over the SI unit of that. */
 export interface StatedUnit {
   /** 'm', 'm Ω', '' for a pure number: base symbols in order, each with its power where that is not one. */
@@ -6,7 +8,7 @@ export interface StatedUnit {
 }
 
 const PREFIXES: Readonly<Record<string, number>> = { '': 0, p: -12, n: -9, μ: -6, u: -6, m: -3, c: -2, k: 3, M: 6, G: 9 };
-const SYMBOL = /^([pnμumckMG]?)(Ω|m|V|A|W|K|s|°C)(?:\^([+-]?\d))?/u;
+const SYMBOL = /^([pnμumckMG]?)(Ω|m|V|A|W|K|s|°C|°)(?:\^([+-]?\d))?/u;
 
 /** Words and signs that stand for symbols; the sign of a prefix comes before that of its unit. */
 const SPELT: readonly (readonly [RegExp, string])[] = [
@@ -20,9 +22,9 @@ const SPELT: readonly (readonly [RegExp, string])[] = [
   [/met(?:er|re)s?/gi, 'm'],
 ];
 
-/** Reads 'Ω m', 'ohm-metres', 'mm', 'Ω/cm', 'cm⁻¹' (powers already as ^-1), '%'; undefined for what is no unit that is known. */
+/** Reads 'Ω m', 'ohm-metres', 'mm', 'Ω/cm', 'cm⁻¹', '%'; undefined for what is no unit that is known. */
 export function readUnit(text: string): StatedUnit | undefined {
-  let rest = SPELT.reduce((so, [word, sign]) => so.replace(word, sign), text).trim();
+  let rest = SPELT.reduce((so, [word, sign]) => so.replace(word, sign), plainText(text)).trim();
   if (rest === '%') return { of: '', tens: -2 };
   const powers = new Map<string, number>();
   let tens = 0;
