@@ -6,7 +6,7 @@ import { makeWire, wireResistance } from '../apparatus/wire.ts';
 import type { Written } from '../quantities/step.ts';
 import type { Streams } from '../random.ts';
 import type { Ask } from './ask.ts';
-import { type Setting, idealNull, planBridge } from './bridge-plan.ts';
+import { idealNull, planBridge } from './bridge-plan.ts';
 import type { KnownGap } from './bridge-steps.ts';
 import { endCorrectionsSteps } from './end-corrections-steps.ts';
 import type { Experiment, Observed } from './experiment.ts';
@@ -46,7 +46,7 @@ export const endCorrections: Experiment = {
     ],
   },
   steps: (form) => endCorrectionsSteps(form['known'] as KnownGap),
-  plan: (ask) => ({ ...planOfOne(planBridge(ask), ask.rows), unfit: knownResistances(ask).length >= ask.rows ? [] : [tooSmallABox(ask)] }),
+  plan: (ask) => ({ ...planOfOne(planBridge(ask), ask.rows), unfit: pairsOf(ask).length >= ask.rows ? [] : [tooSmallABox(ask)] }),
   observe,
   ideal,
   halfWidths({ bench }) {
@@ -61,19 +61,30 @@ const STEP = 5;
 /** R1 is so many times R2, common practice, no source: null points far from mid-wire, where the ends count. */
 const RATIOS = [4, 10] as const;
 
-/** Values of R1 that a box can give, with the null point of their middle ratio: the upper half of what it has. */
-function knownResistances({ bench }: Pick<Ask, 'bench'>): Setting[] {
-  const values = boxValues(bench.box.plugs);
-  const least = Math.max(LEAST, Number(values.at(-1)) / 2);
-  const ratio = (RATIOS[0] + RATIOS[1]) / 2;
-  const known = values.filter((R) => Number(R) >= least && Number(R) % STEP === 0 && besides({ bench }, R).length > 0);
-  return known.map((R) => ({ R, l: idealNull('left', ratio, 1) }));
+/** A value of R1 that a box can give, with the whole ohms for R2 beside it. */
+interface Pairs {
+  R1: Written;
+  R2: Written[];
 }
 
-/** Whole ohms for R2 beside R1. */
-function besides({ bench }: Pick<Ask, 'bench'>, R1: Written): Written[] {
-  const inside = (R2: number) => Number(R1) >= RATIOS[0] * R2 && Number(R1) <= RATIOS[1] * R2;
-  return boxValues(bench.box.plugs).filter((R) => Number.isInteger(Number(R)) && inside(Number(R)));
+const pairsKept = new WeakMap<readonly Written[], Pairs[]>();
+
+/** The pairs of a box, R1 in the upper half of what it has; worked out once for a box. */
+function pairsOf({ bench }: Ask): Pairs[] {
+  const values = boxValues(bench.box.plugs);
+  const kept = pairsKept.get(values) ?? allPairs(values);
+  pairsKept.set(values, kept);
+  return kept;
+}
+
+function allPairs(values: readonly Written[]): Pairs[] {
+  const least = Math.max(LEAST, Number(values.at(-1)) / 2);
+  const whole = values.filter((R) => Number.isInteger(Number(R)));
+  const beside = (R1: number) => whole.filter((R2) => R1 >= RATIOS[0] * Number(R2) && R1 <= RATIOS[1] * Number(R2));
+  return whole
+    .filter((R1) => Number(R1) >= least && Number(R1) % STEP === 0)
+    .map((R1) => ({ R1, R2: beside(Number(R1)) }))
+    .filter(({ R2 }) => R2.length > 0);
 }
 
 const tooSmallABox = ({ rows }: Ask) =>
@@ -103,8 +114,10 @@ function observeEnds(ask: Ask, bridge: Bridge, box: Box, streams: Streams): Ends
   const second = makeBox(ask.bench, streams.of('second box'));
   const random = streams.of('known resistances');
   const anywhere: Ask = { ...ask, window: [0, 100] };
-  const rows = observeRows(ask, knownResistances(ask), random, (R1) => {
-    const R2 = random.pick(besides(ask, R1));
+  const pairs = pairsOf(ask);
+  const settings = pairs.map(({ R1, R2 }) => ({ R: R1, l: idealNull('left', Number(R1), Number(R2[0])) }));
+  const rows = observeRows(ask, settings, random, (R1) => {
+    const R2 = random.pick(pairs.find((pair) => pair.R1 === R1)!.R2);
     const nullPoint = (known: KnownGap) => observeNull(anywhere, bridge, box, R1, boxResistance(reseat(second, ask.bench, random), R2), known, random)!;
     const l1 = nullPoint('left');
     return { R2, l1, l2: nullPoint('right') };
@@ -114,8 +127,9 @@ function observeEnds(ask: Ask, bridge: Bridge, box: Box, streams: Streams): Ends
 
 function ideal(ask: Ask): Pick<Observed, 'form' | 'readings'> {
   const { R, l } = idealBridge(ask);
-  const R1 = knownResistances(ask).slice(-ask.rows).map((setting) => setting.R);
-  const R2 = R1.map((known) => besides(ask, known)[0]!);
+  const pairs = pairsOf(ask).slice(-ask.rows);
+  const R1 = pairs.map((pair) => pair.R1);
+  const R2 = pairs.map((pair) => pair.R2[0]!);
   const at = (left: Written[], right: Written[]) => left.map((value, row) => nearestMark(idealNull('left', Number(value), Number(right[row])), ask.bench.bridge.scaleDivision));
   return { form: { known: ask.known }, readings: { W: '100.0', R1, R2, l1: at(R1, R2), l2: at(R2, R1), R: R!, l: l! } };
 }

@@ -50,7 +50,7 @@ export const whereToBalance: Experiment = {
   observe,
   ideal(ask) {
     const middle = idealBridge(ask);
-    const along = PLACES.map((place) => nearest(settingsNear(ask, place), place));
+    const along = settingsAlong(ask).map((settings, i) => nearest(settings, PLACES[i]!));
     return { form: { known: ask.known }, readings: { ...givens(ask), ...middle, ...alongTheWire(along.map(({ R, l }) => ({ R, l: nearestMark(l, ask.bench.bridge.scaleDivision) }))) } };
   },
   halfWidths: ({ bench }) => bridgeHalfWidths(bench),
@@ -63,18 +63,18 @@ const ABOUT = 2;
 
 const givens = ({ bench }: Ask) => ({ W: '100.0', dl: bench.bridge.scaleDivision });
 
-/** Settings of the box that balance about a place. */
-function settingsNear(ask: Ask, place: number): Setting[] {
+/** Settings of the box, by place, that balance about it. */
+function settingsAlong(ask: Ask): Setting[][] {
   const X = nominalResistance(ask.wire);
-  return boxValues(ask.bench.box.plugs)
-    .map((R) => ({ R, l: idealNull(ask.known, Number(R), X) }))
-    .filter(({ l }) => Math.abs(l - place) <= ABOUT);
+  const all = boxValues(ask.bench.box.plugs).map((R) => ({ R, l: idealNull(ask.known, Number(R), X) }));
+  return PLACES.map((place) => all.filter(({ l }) => Math.abs(l - place) <= ABOUT));
 }
 
 const nearest = (settings: readonly Setting[], place: number) => settings.reduce((best, one) => (Math.abs(one.l - place) < Math.abs(best.l - place) ? one : best));
 
 function lacking(ask: Ask): string[] {
-  const missed = PLACES.filter((place) => settingsNear(ask, place).length === 0);
+  const settings = settingsAlong(ask);
+  const missed = PLACES.filter((_, i) => settings[i]!.length === 0);
   const X = Math.round(10 * nominalResistance(ask.wire)) / 10;
   return missed.length === 0
     ? []
@@ -106,8 +106,8 @@ function observe(ask: Ask, streams: Streams): Observed | undefined {
 /** A null point about each place, taken wherever it falls. */
 function observeAlong(ask: Ask, bridge: Bridge, box: Box, X: number, random: Random): Row[] {
   const anywhere: Ask = { ...ask, window: [1, 99] };
-  return PLACES.map((place) => {
-    const { R } = random.pick(settingsNear(ask, place));
+  return settingsAlong(ask).map((settings) => {
+    const { R } = random.pick(settings);
     return { R, l: observeNull(anywhere, bridge, box, R, X, ask.known, random)! };
   });
 }
