@@ -16,6 +16,7 @@ export const circuitCheck: Experiment = {
   edition: 1,
   wires: 1,
   usual: { wires: ['constantan, SWG 28, 60 cm', 'manganin, SWG 30, 55 cm', 'nichrome, SWG 26, 75 cm', 'constantan, SWG 26, 80 cm'], rows: '6' },
+  readingsGiven: true,
   layout: {
     circuit: 'bridge',
     observations: [{ values: ['X'] }, { table: 'circuits', columns: ['R', 'place', 'left', 'middle', 'right'], verdict: 'diagnosis', after: [], rows: 'lettered' }],

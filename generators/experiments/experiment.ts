@@ -26,6 +26,8 @@ export interface Experiment {
   wires: number;
   /** Entries of the order where the teacher names none, as they would be written in its file. */
   usual: Readonly<Record<string, string | readonly string[]>>;
+  /** The exercise is on readings that are given: no student can take them, so that they cannot be left blank. */
+  readingsGiven?: true;
   layout: Layout;
   /** The steps of a sheet; its form decides between variants. */
   steps(form: Record<string, string>): Step[];

@@ -39,6 +39,7 @@ export const findTheFaults: Experiment = {
   id: 'find-the-faults',
   edition: 1,
   usual: { wires: ['constantan, SWG 28, 60 cm', 'manganin, SWG 30, 55 cm', 'nichrome, SWG 24, 90 cm', 'nichrome, SWG 25, 70 cm'], sections: 'aim formula observations working result viva' },
+  readingsGiven: true,
   layout: { ...resistivity.layout, uncertain: [] },
   // Whether the result agrees with the table is asked of a record that is right.
   steps: (form) => resistivity.steps(form).filter(({ kind }) => kind !== 'verdict'),
@@ -64,6 +65,6 @@ function withFaults(steps: Program, { readings }: Observed, random: Random): Fin
 const ABSURD = 1000;
 
 /** Nobody writes down a wire that is less than nothing thick. */
-function isBelievable({ off, dObs }: Finished): boolean {
-  return Math.abs(Number(off![0])) < ABSURD && dObs!.every((diameter) => Number(diameter) > 0);
+function isBelievable({ off, dObs, d }: Finished): boolean {
+  return Math.abs(Number(off![0])) < ABSURD && [...dObs!, ...d!].every((diameter) => Number(diameter) > 0);
 }

@@ -24,6 +24,7 @@ describe('pack refuses, with a message and no trace of a folder,', () => {
   test.each([
     ['an order without a class list', ['--wire', WIRE], 'no class list; name one in the order (class: class.csv) or with --class class.csv'],
     ['an order with mistakes', [order, '--rows', '99'], '--rows: "99" does not fit here; it takes a whole number from 3 to 6'],
+    ['blank readings where they are the exercise', [order, '--experiment', 'circuit-check', '--readings', 'blank'], 'circuit-check is an exercise on readings that are given; leave out "blank"'],
     ['a class list that is not there', [order, '--class', at('none.csv')], 'there is no such file; check the path'],
     ['a class list with mistakes', [order, '--class', write('bad.csv', 'roll,name\n7,A\n7,B\n')], 'bad.csv, row 3, roll: roll 7 appears twice (first in row 2); give one of them another number'],
   ])('%s', async (_, args, words) => {
