@@ -3,7 +3,7 @@ import type { Order } from '../order/schema.ts';
 import { type WireAsk, writeWireAsk } from '../order/wire-ask.ts';
 import { program } from '../quantities/program.ts';
 import { type Streams, keyedHash, streams } from '../random.ts';
-import { type Marks, clashes, marks } from './apart.ts';
+import { type Marks, accepted, clashes, marks } from './apart.ts';
 import { sheetCode } from './code.ts';
 import { conventions } from './conventions.ts';
 import type { Sheet } from './sheet.ts';
@@ -64,13 +64,14 @@ interface Drawn {
 
 /**
  * Sheets for a class, in its order, that stand apart from each other and from those issued earlier. Each depends on
- * order, secret, roll and sitting alone, unless it came too near to one before it.
+ * order, secret, roll and sitting alone, unless it came too near to one before it. Each is `told` when it is drawn.
  */
-export function issueSheets(issuer: Issuer, recipients: readonly Recipient[], earlier: readonly Issue[] = []): Issue[] {
+export function issueSheets(issuer: Issuer, recipients: readonly Recipient[], earlier: readonly Issue[] = [], told = () => {}): Issue[] {
   const issued = earlier.map((issue): Drawn => ({ issue, marks: marksOf(issuer, issue.sheet) }));
   const issues = recipients.map((recipient) => {
     const { drawn, shared } = apart(issuer, recipient, issued);
     issued.push(drawn);
+    told();
     return { ...drawn.issue, shared };
   });
   return bothWays(issues);
@@ -92,14 +93,22 @@ function apart(issuer: Issuer, recipient: Recipient, issued: readonly Drawn[]): 
     const drawn = draw(issuer, recipient, attempt);
     if (!drawn || issued.some(({ issue }) => issue.code === drawn.issue.code)) continue;
     tried++;
-    const shared: Issue['shared'] = [];
-    for (const other of issued) for (const clash of clashes(drawn.marks, other.marks)) shared.push({ roll: other.issue.roll, ...clash });
-    const badness = weigh(shared, issuer.experiment.layout.apart);
+    const { apart: ids } = issuer.experiment.layout;
+    // Half of the comparison shows most draws to be no better than the best, without finding what they accept.
+    if (best && weigh(sharedWith(drawn, issued, accepted), ids) >= best.badness) continue;
+    const shared = sharedWith(drawn, issued, clashes);
+    const badness = weigh(shared, ids);
     if (!best || badness < best.badness) best = { drawn, shared, badness };
     if (badness === 0) break;
   }
   if (!best) throw new Error(`no usable set of readings for roll ${recipient.roll} in ${MOST_FAILURES} draws`);
   return best;
+}
+
+function sharedWith({ marks: mine }: Drawn, issued: readonly Drawn[], by: typeof clashes): Issue['shared'] {
+  const shared: Issue['shared'] = [];
+  for (const { issue, marks } of issued) for (const clash of by(mine, marks)) shared.push({ roll: issue.roll, ...clash });
+  return shared;
 }
 
 /** An answer that stands first in the list is worth more than any number of those after it. */

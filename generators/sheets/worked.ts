@@ -33,16 +33,17 @@ export interface Worked {
 export function workOut(sheet: Sheet, program: Program, own: Own = {}): Worked {
   const { ties, limits, halfWidths } = sheet.conventions;
   const values = evaluate(program, sheet.readings, ties, own);
-  const ranges = acceptRanges(program, sheet.readings, sheet.conventions, own);
-  // Gradients are asked for by keys alone; a class is kept apart without them.
-  let known: Sensitivities | undefined;
-  const gradients = () => (known ??= sensitivities(program, values));
+  // Ranges and gradients take most of the work, and not everyone who works a sheet asks for them.
+  let known: Map<string, Interval[]> | undefined;
+  const ranges = () => (known ??= acceptRanges(program, sheet.readings, sheet.conventions, own));
+  let found: Sensitivities | undefined;
+  const gradients = () => (found ??= sensitivities(program, values));
   const worst = (id: string, row = 0) => worstCase(gradients().of(id, row), values, limits);
   const budget = (id: string) => standardUncertainty(gradients().of(id), gradients().scatters, values, halfWidths);
   return {
     program,
     values,
-    cells: (id) => values.written.get(id)!.map((shown, row) => ({ shown, exact: values.exact.get(id)![row]!, accept: ranges.get(id)![row]! })),
+    cells: (id) => values.written.get(id)!.map((shown, row) => ({ shown, exact: values.exact.get(id)![row]!, accept: ranges().get(id)![row]! })),
     worst,
     budget,
     verdicts: () => verdicts(program, values, worst, (id) => budget(id).expanded),

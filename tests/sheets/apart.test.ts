@@ -1,10 +1,13 @@
 import { expect, test } from 'vitest';
-import { clashes, marks } from '../../generators/sheets/apart.ts';
+import { accepted, clashes, marks } from '../../generators/sheets/apart.ts';
 import type { Worked } from '../../generators/sheets/worked.ts';
 
 /** A worked sheet of which only the cells are looked at: exact value and accept range a row. */
 function sheet(cells: Record<string, [exact: number, low: number, high: number][]>): Worked {
-  return { cells: (id: string) => cells[id]!.map(([exact, low, high]) => ({ exact, shown: `${exact}`, accept: [low, high] })) } as unknown as Worked;
+  return {
+    values: { exact: new Map(Object.entries(cells).map(([id, all]) => [id, all.map(([exact]) => exact)])) },
+    cells: (id: string) => cells[id]!.map(([exact, low, high]) => ({ exact, shown: `${exact}`, accept: [low, high] })),
+  } as unknown as Worked;
 }
 
 test('two sheets clash where the answer of one lies in the range of the other, whichever way round', () => {
@@ -12,6 +15,13 @@ test('two sheets clash where the answer of one lies in the range of the other, w
   const narrow = sheet({ X: [[2.08, 2.07, 2.09]] });
   expect(clashes(marks(wide, ['X']), marks(narrow, ['X']))).toEqual([{ id: 'X', row: 0 }]);
   expect(clashes(marks(narrow, ['X']), marks(wide, ['X']))).toEqual([{ id: 'X', row: 0 }]);
+});
+
+test('half of the comparison asks only whether the other sheet accepts what is right on this one', () => {
+  const wide = marks(sheet({ X: [[2.0, 1.9, 2.1]] }), ['X']);
+  const narrow = marks(sheet({ X: [[2.08, 2.07, 2.09]] }), ['X']);
+  expect(accepted(narrow, wide)).toEqual([{ id: 'X', row: 0 }]);
+  expect(accepted(wide, narrow)).toEqual([]);
 });
 
 test('ranges that only overlap hold neither answer', () => {
