@@ -3,7 +3,9 @@
  * too large for a page. A test holds the two against each other. What is not known stands as it is written.
  */
 export function mathmlOf(tex: string): string {
-  const inside = joined(rowOf(tokens(tex)));
+  const row = rowOf(tokens(tex));
+  // A formula that is one group needs no second row about it.
+  const inside = row.length === 1 ? row[0]!.replace(/^<mrow>(.*)<\/mrow>$/s, '$1') : joined(row);
   return `<math xmlns="http://www.w3.org/1998/Math/MathML">${inside}</math>`;
 }
 
@@ -97,7 +99,7 @@ function pieceOf(token: string, left: Tokens): string {
   return letter ? `<mi>${letter}</mi>` : `<mo>${token}</mo>`;
 }
 
-const uprightPieces = (text: string) => text.split(/(,)/).filter((part) => part !== '').map((part) => (part === ',' ? SIGNS[',']! : `<mtext>${part}</mtext>`));
+const uprightPieces = (text: string) => text.split(/(,)/).filter((part) => part !== '').map((part) => (part === ',' ? SIGNS[',']! : /^\d+$/.test(part) ? `<mn>${part}</mn>` : `<mtext>${part}</mtext>`));
 
 function bracketed(left: Tokens): string {
   const open = left.shift()!;

@@ -1,0 +1,25 @@
+import { existsSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { UserMistake } from '../mistake.ts';
+import { wholeFolder } from '../press/whole-folder.ts';
+import { needed } from './class-order.ts';
+import { readCommandLine } from './command-line.ts';
+import type { Command } from './command.ts';
+import { mainLanguage } from './content.ts';
+import { buildSite } from './site/build-site.ts';
+
+const OUT = { name: 'out', many: false, takes: 'the path of a folder that is not there yet, or of an earlier site', meaning: 'the folder for the site' };
+
+export const site: Command = {
+  usage: 'site --out DIR',
+  about: 'a site for students to practise on: it opens from the folder, or from any web server',
+  help: () => `slidewire ${site.usage}\n    ${site.about}\n\n  --${OUT.name}  ${OUT.meaning}\n         takes ${OUT.takes}`,
+  async run(args) {
+    const { flags, positionals } = readCommandLine(args, [OUT]);
+    if (positionals.length > 0) throw new UserMistake(`the site takes no order, but here is "${positionals[0]}"; say where it goes with --out DIR`);
+    const folder = resolve(needed(flags['out'], 'say where the site goes: --out DIR'));
+    if (existsSync(folder) && !existsSync(join(folder, 'notebook.css'))) throw new UserMistake([{ file: folder, what: 'the folder is there and holds no site; choose another with --out, or remove it' }]);
+    await wholeFolder(folder, (partial) => buildSite(partial, mainLanguage()));
+    process.stdout.write(`Open ${join(folder, 'index.html')}, or put the folder on any web server.\n`);
+  },
+};

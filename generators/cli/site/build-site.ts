@@ -1,0 +1,97 @@
+import { copyFile, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import Eleventy from '@11ty/eleventy';
+import type { Experiment } from '../../experiments/experiment.ts';
+import { experiments } from '../../experiments/index.ts';
+import { makeSet } from '../../practice/make-set.ts';
+import { placesOf } from '../../practice/places.ts';
+import type { PracticeWords } from '../../practice/page/data.ts';
+import { MATHS_CUT } from '../../press/maths-face.ts';
+import { symbolLine } from '../../quantities/working.ts';
+import { programOf } from '../../sheets/issue.ts';
+import { labelIn, unitLine } from '../../sheets/record.ts';
+import { loadSiteWords, loadTables, loadWords } from '../content.ts';
+import { loadMarkingWords } from '../marking-content.ts';
+import { pageScript, practiceScript } from './bundle.ts';
+import { pageWords } from './page-words.ts';
+import { DEFAULT_SET, type PracticePage, practicePage } from './practice-page.ts';
+import { reference } from './reference.ts';
+import { siteTemplates } from './site-templates.ts';
+
+const require = createRequire(import.meta.url);
+const templates = fileURLToPath(new URL('../../../templates/', import.meta.url));
+
+/** The words of the site's pages. */
+type SiteWords = Record<string, unknown> & { practice: PracticeWords };
+
+/** Writes the whole site into a folder; `of` are the experiments that it holds. */
+export async function buildSite(folder: string, language: string, of: readonly Experiment[] = Object.values(experiments)): Promise<void> {
+  const tables = loadTables();
+  const site = loadSiteWords(language) as unknown as SiteWords;
+  const practice = of.map((experiment) => practicePage(experiment, tables, loadWords(language, experiment.id)));
+  await mkdir(join(folder, 'experiments'), { recursive: true });
+  await writePages(folder, { site, language, practice: practice.map(withLists), reference: reference(tables, practice) });
+  await writeScripts(folder, practice, site.practice, language);
+  await writeLook(folder);
+}
+
+/** Lists that the template walks: working beyond the record, and the key. */
+function withLists(one: PracticePage): object {
+  const { experiment, kit, page, words } = one;
+  const { layout } = experiment;
+  const { sheet } = makeSet(experiment, kit, DEFAULT_SET);
+  const program = programOf(experiment, sheet);
+  const inRecord = new Set(page.view.observations.flatMap((block) => (block.is === 'table' ? [...block.columns, ...block.after] : block.is === 'values' ? block.fields : [])).map(({ id }) => id));
+  const places = placesOf(program, layout, sheet);
+  return {
+    ...one,
+    rest: [...new Set(places.map(({ id }) => id))].filter((id) => !inRecord.has(id)).map((id) => ({ id, symbol: symbolLine(program, id, words.spoken), unit: unitLine(program.step(id).unit, words.spoken) })),
+    keys: places.map(({ id, row, key }) => {
+      const { per } = program.step(id);
+      const label = per === undefined ? undefined : labelIn(layout.observations, per, row);
+      return { key, symbol: symbolLine(program, id, words.spoken), row: label ? `${label.number}${label.direction ? ` ${label.direction}` : ''}` : '' };
+    }),
+    verdicts: Object.keys(one.slots).filter((slot) => slot.startsWith('verdict:')),
+  };
+}
+
+/** Eleventy lays the templates out; what it reads and writes is told here, so that no other configuration is looked for. */
+async function writePages(folder: string, data: Readonly<Record<string, unknown>>): Promise<void> {
+  const here = (path: string) => relative(process.cwd(), path) || '.';
+  const eleventy = new Eleventy(here(join(templates, 'site')), here(folder), {
+    quietMode: true,
+    configPath: '',
+    config(config) {
+      // Installed as a package, the templates lie below node_modules, which is ignored by default.
+      config.ignores.delete('**/node_modules/**');
+      config.setUseGitIgnore(false);
+      config.setLibrary('njk', siteTemplates());
+      for (const [name, value] of Object.entries(data)) config.addGlobalData(name, value);
+    },
+  });
+  await eleventy.write();
+}
+
+async function writeScripts(folder: string, pages: readonly PracticePage[], words: PracticeWords, language: string): Promise<void> {
+  await writeFile(join(folder, 'look.js'), await pageScript('look'));
+  const marking = loadMarkingWords(language);
+  await Promise.all(pages.map(async (one) => writeFile(join(folder, 'experiments', `${one.experiment.id}.js`), await practiceScript(one, pageWords(one, words, marking)))));
+}
+
+const TEXT = '@fontsource/stix-two-text/files/stix-two-text';
+const FONTS: Readonly<Record<string, string>> = {
+  text: require.resolve(`${TEXT}-latin-400-normal.woff2`),
+  'text-italic': require.resolve(`${TEXT}-latin-400-italic.woff2`),
+  'text-bold': require.resolve(`${TEXT}-latin-700-normal.woff2`),
+  greek: require.resolve(`${TEXT}-greek-400-normal.woff2`),
+  math: MATHS_CUT,
+};
+
+async function writeLook(folder: string): Promise<void> {
+  await mkdir(join(folder, 'fonts'), { recursive: true });
+  for (const [name, file] of Object.entries(FONTS)) await copyFile(file, join(folder, 'fonts', `${name}.woff2`));
+  await copyFile(join(templates, 'notebook', 'icon.svg'), join(folder, 'icon.svg'));
+  await writeFile(join(folder, 'notebook.css'), await readFile(join(templates, 'styles', 'notebook.css')));
+}

@@ -1,0 +1,33 @@
+import type { SpokenWords } from '../../quantities/spoken.ts';
+import type { MarkingWords } from '../../marking/words.ts';
+import type { FigureWords } from '../../figures/words.ts';
+import type { Experiment } from '../../experiments/experiment.ts';
+import type { drawnSlots } from '../drawn.ts';
+import type { ReadySentences } from '../fillings.ts';
+import type { ReadyFormula } from '../formula.ts';
+import type { Kit } from '../kit.ts';
+
+type Sentences<Name extends string> = Record<Name, string>;
+
+/** The words of a practice page, as content/LANGUAGE/site.yaml holds them. */
+export interface PracticeWords
+  extends Sentences<
+    'notACode' | 'aSheetCode' | 'shared' | 'cleared' | 'plain' | 'full' | 'progress' | 'start' | 'done' | 'rowOf' | 'label' | 'minus' | 'tens' | 'right' | 'rightByKey' | 'again' | 'unread' | 'moreWorking' | 'allWorking'
+  > {
+  says: Sentences<
+    | 'right' | 'byTheKey' | 'tooMany' | 'tooFew' | 'decimals' | 'figures' | 'one' | 'either' | 'both' | 'at' | 'unit' | 'unreadable' | 'formula' | 'numbers' | 'look' | 'still'
+  >;
+}
+
+/** What the build writes into the script of one experiment. */
+export interface PageData {
+  experiment: Experiment;
+  kit: Kit;
+  /** Draws the instruments that the student reads off drawings; only where there are some. */
+  drawnSlots?: typeof drawnSlots;
+  ready: ReadySentences;
+  formulas: Readonly<Record<string, ReadyFormula>>;
+  signed: readonly string[];
+  scientific: readonly string[];
+  words: { practice: PracticeWords; spoken: SpokenWords; marking: Pick<MarkingWords, 'plain' | 'slips'>; figures?: FigureWords };
+}

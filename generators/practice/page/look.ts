@@ -1,0 +1,40 @@
+import { all } from './elements.ts';
+import { clearAll } from './kept.ts';
+
+const NAME = 'slidewire:look';
+
+/** Light, dark, or as the device has it; first of all, so that the page does not change its colours while it loads. */
+function startLook(): void {
+  const root = document.documentElement;
+  root.classList.add('js');
+  const chosen = () => {
+    try {
+      return localStorage.getItem(NAME) ?? 'system';
+    } catch {
+      return 'system';
+    }
+  };
+  const choose = (look: string) => {
+    try {
+      localStorage.setItem(NAME, look);
+    } catch {
+      // The choice then holds for this page alone.
+    }
+    root.dataset['look'] = look;
+  };
+  root.dataset['look'] = chosen();
+  addEventListener('DOMContentLoaded', () => {
+    for (const select of all<HTMLSelectElement>('#look')) {
+      select.value = root.dataset['look']!;
+      select.addEventListener('change', () => choose(select.value));
+    }
+    for (const button of all('[data-do="clear-all"]')) {
+      button.addEventListener('click', () => {
+        clearAll();
+        for (const told of all('[data-told]')) told.textContent = told.dataset['told']!;
+      });
+    }
+  });
+}
+
+startLook();

@@ -1,0 +1,88 @@
+import { type Program, program } from '../../quantities/program.ts';
+import { type Answer, checkAll } from '../check.ts';
+import { fillings } from '../fillings.ts';
+import { type PracticeSet, makeSet } from '../make-set.ts';
+import { type Place, placesOf } from '../places.ts';
+import type { SetCode } from '../set-code.ts';
+import type { PageData } from './data.ts';
+import { all } from './elements.ts';
+import type { Field } from './field.ts';
+import { type Texts, keep, kept } from './kept.ts';
+
+/** How far the help at a place has gone. */
+export interface Help {
+  /** The last wrong value that no slip explained, and how many different ones there have been. */
+  answered: string;
+  depth: number;
+  /** Lines of the working that the student has opened. */
+  opened: number;
+}
+
+/** One set on the page, with what the student wrote in it. */
+export interface Notebook {
+  set: PracticeSet;
+  steps: Program;
+  places: Place[];
+  texts: Texts;
+  fields: Map<string, Field>;
+  helps: Map<string, Help>;
+  /** What is known of each place, by its key; brought up to date by `judgeAll`. */
+  known: Map<string, Answer>;
+}
+
+/** Makes the set of a code, shows it in the page's slots, and takes up what was written in it before. */
+export function openSet({ experiment, kit, ready, words, drawnSlots }: PageData, code: SetCode): Notebook {
+  const { layout } = experiment;
+  const set = makeSet(experiment, kit, code);
+  const steps = program(experiment.steps(set.sheet.form));
+  const slots = { ...fillings(set, steps, layout, ready, words.spoken), ...drawnSlots?.(set, steps, layout, words.figures!) };
+  for (const slot of all('[data-slot]')) slot.innerHTML = slots[slot.dataset['slot']!] ?? '';
+  const places = placesOf(steps, layout, set.sheet).filter(({ key }) => holderOf(key));
+  const notebook: Notebook = { set, steps, places, texts: kept(nameOf(set)), fields: new Map(), helps: new Map(), known: new Map() };
+  judgeAll(notebook);
+  return notebook;
+}
+
+const nameOf = ({ sheet, code }: PracticeSet) => `practice:${sheet.experiment}:${code}`;
+
+/** Where a place stands on the page. */
+export const holderOf = (key: string) => document.querySelector<HTMLElement>(`[data-place="${key}"]`);
+
+/** What a place is called: 'X, row 2'. */
+export const labelOf = (key: string) => holderOf(key)!.dataset['label']!;
+
+/** Judges every place on what is written now. */
+export function judgeAll(notebook: Notebook): void {
+  const { set, steps, places, texts } = notebook;
+  notebook.known = new Map(checkAll(set.sheet, steps, places, texts).map((answer, i) => [places[i]!.key, answer]));
+}
+
+/** Takes down what stands in the fields of a place. */
+export function takeDown(notebook: Notebook, key: string): void {
+  notebook.texts[key] = notebook.fields.get(key)!.text();
+  keep(nameOf(notebook.set), notebook.texts);
+  judgeAll(notebook);
+}
+
+/** Writes a value into a place, as from an instrument. */
+export function writeInto(notebook: Notebook, key: string, text: string): void {
+  notebook.fields.get(key)!.write(text);
+  takeDown(notebook, key);
+}
+
+/** Clears all that was written in a set. */
+export function clearSet(notebook: Notebook): void {
+  for (const [key, field] of notebook.fields) {
+    field.write('');
+    notebook.texts[key] = '';
+  }
+  keep(nameOf(notebook.set), {});
+  notebook.helps.clear();
+  judgeAll(notebook);
+}
+
+export function helpAt({ helps }: Notebook, key: string): Help {
+  const help = helps.get(key) ?? { answered: '', depth: 0, opened: 0 };
+  helps.set(key, help);
+  return help;
+}

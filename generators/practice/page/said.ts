@@ -1,0 +1,71 @@
+import { fill } from '../../quantities/spoken.ts';
+import type { Line } from '../../quantities/working.ts';
+import { type Answer, figuresBefore, workingLines } from '../check.ts';
+import { formulaHtml } from '../fillings.ts';
+import type { Place } from '../places.ts';
+import { remarkOn } from '../remarks.ts';
+import type { PageData, PracticeWords } from './data.ts';
+import { all, make } from './elements.ts';
+import { type Notebook, helpAt, holderOf, labelOf } from './notebook.ts';
+
+/** The word beside each place, and how many are right. */
+export function showMarks({ known, places }: Notebook, words: PracticeWords): void {
+  for (const { key } of places) holderOf(key)!.querySelector('.mark')?.replaceChildren(markOf(known.get(key)!, words));
+  const right = [...known.values()].filter(({ is }) => is === 'right').length;
+  const progress = right === 0 ? words.start : fill(right === places.length ? words.done : words.progress, { right, all: places.length });
+  for (const element of all('[data-progress]')) element.textContent = progress;
+}
+
+function markOf(answer: Answer, words: PracticeWords): string {
+  switch (answer.is) {
+    case 'empty':
+      return '';
+    case 'unreadable':
+      return words.unread;
+    case 'right':
+      return answer.byTheKey || answer.extraFigures !== 0 || answer.wrongUnit ? words.rightByKey : words.right;
+    case 'wrong':
+      return words.again;
+  }
+}
+
+/** Says what is to be said of a place, below its part of the record. */
+export function say(notebook: Notebook, place: Place, words: PageData['words']): void {
+  const said = saidFor(place.key);
+  if (!said) return;
+  const answer = notebook.known.get(place.key)!;
+  if (answer.is === 'empty') return said.replaceChildren();
+  const help = helpAt(notebook, place.key);
+  deepen(help, answer, notebook.texts[place.key] ?? '');
+  const lines = workingLines(notebook.set.sheet, notebook.steps, place, figuresBefore(notebook.places, notebook.texts, place.key), words.spoken);
+  const remark = remarkOn(answer, place, help.depth, lines.length - 1, words);
+  const shown = Math.min(lines.length, Math.max(remark.lines, help.opened));
+  const next = () => {
+    help.opened = shown + 1;
+    say(notebook, place, words);
+    saidFor(place.key)?.querySelector<HTMLElement>('button, .all-open')?.focus();
+  };
+  said.replaceChildren(make('p', {}, make('b', {}, `${labelOf(place.key)}: `), remark.says), linesOf(lines.slice(0, shown)), ...(lines.length === 0 ? [] : [opener(shown < lines.length, next, words.practice)]));
+}
+
+const saidFor = (key: string) => holderOf(key)?.closest('.block')?.querySelector<HTMLElement>('[data-said]');
+
+/** Another wrong value that no slip explains takes the hints a step deeper. */
+function deepen(help: { answered: string; depth: number }, answer: Answer, text: string): void {
+  if (answer.is !== 'wrong' || answer.explanations.length > 0 || help.answered === text) return;
+  help.depth++;
+  help.answered = text;
+}
+
+function linesOf(lines: readonly Line[]): HTMLElement {
+  const list = make('div', { class: 'lines' });
+  list.innerHTML = lines.map((line) => `<p>${formulaHtml(line)}</p>`).join('');
+  return list;
+}
+
+function opener(more: boolean, next: () => void, words: PracticeWords): HTMLElement {
+  if (!more) return make('p', { class: 'all-open', tabindex: '-1' }, words.allWorking);
+  const button = make('button', { type: 'button' }, words.moreWorking);
+  button.addEventListener('click', next);
+  return button;
+}

@@ -1,0 +1,46 @@
+import { readSetCode, setCode } from '../set-code.ts';
+import type { PracticeWords } from './data.ts';
+import { all, onPress } from './elements.ts';
+import { type Notebook, clearSet } from './notebook.ts';
+import { showMarks } from './said.ts';
+
+/** A sheet's code: two fours of letters and figures. */
+const SHEET_CODE = /^[0-9A-HJKMNP-TV-Z]{4}-[0-9A-HJKMNP-TV-Z]{4}$/i;
+
+/** The buttons above a set: another one, one by its code, a link to share, clear, print, and the plain view. */
+export function setTools(current: () => Notebook, words: PracticeWords): void {
+  const tell = (text: string) => all('[data-told]').forEach((told) => (told.textContent = text));
+  onPress('fresh', () => {
+    location.hash = setCode(Math.floor(Math.random() * 1_000_000));
+    tell('');
+  });
+  onPress('open-code', () => {
+    const text = document.querySelector<HTMLInputElement>('#set-code')!.value;
+    const code = readSetCode(text);
+    if (code) location.hash = code;
+    tell(code ? '' : SHEET_CODE.test(text.trim()) ? words.aSheetCode : words.notACode);
+  });
+  onPress('share', () => void share(current().set.code).then(() => tell(words.shared), (link: string) => tell(link)));
+  onPress('clear', () => {
+    clearSet(current());
+    for (const said of all('[data-said]')) said.replaceChildren();
+    showMarks(current(), words);
+    tell(words.cleared);
+  });
+  onPress('print', () => print());
+  onPress('plain', (button) => {
+    const plain = document.documentElement.classList.toggle('plain');
+    button.textContent = plain ? words.full : words.plain;
+  });
+  addEventListener('beforeprint', () => all<HTMLDetailsElement>('details.key').forEach((details) => (details.open = true)));
+}
+
+/** Copies the address of a set; where copying is not allowed, gives it to be shown. */
+async function share(code: string): Promise<void> {
+  const link = `${location.href.split('#')[0]}#${code}`;
+  try {
+    await navigator.clipboard.writeText(link);
+  } catch {
+    throw link;
+  }
+}

@@ -1,0 +1,27 @@
+import { slipped, slipsOf } from '../marking/slipped.ts';
+import { formulaCode } from '../quantities/formula-code.ts';
+import type { Formula } from '../quantities/made-formula.ts';
+import type { Program } from '../quantities/program.ts';
+
+/** The formulas of programs, with those of every slip and route, as the source of an object for `provideFormulas`. */
+export function readyFormulas(programs: readonly Program[]): string {
+  const found = new Map<string, Formula>();
+  for (const one of programs) for (const variant of [one, ...withEachSlip(one)]) for (const formula of formulasOf(variant)) found.set(formula.text, formula);
+  const entries = [...found.values()].map(({ text, names, expression }) => {
+    const functions = `(power,I)=>(${formulaCode(expression, names)})`;
+    return `${JSON.stringify(text)}:{names:${JSON.stringify(names)},expression:${JSON.stringify(expression)},functions:${functions}}`;
+  });
+  return `{${entries.join(',\n')}}`;
+}
+
+function withEachSlip(program: Program): Program[] {
+  return program.steps.flatMap((step) => slipsOf(step).map((slip) => slipped(program, [{ at: step.id, slip }])));
+}
+
+function formulasOf({ steps, compiled }: Program): Formula[] {
+  return steps.flatMap((step) => {
+    if (step.kind !== 'relation') return [];
+    const { as, model, routes, slips } = compiled(step.id);
+    return [as, model, ...routes.flatMap((route) => [...route.via.map((line) => line.as), route.as]), ...slips.map((slip) => slip.as)];
+  });
+}

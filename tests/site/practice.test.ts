@@ -1,0 +1,170 @@
+import type { Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { slipped, slipsOf } from '../../generators/marking/slipped.ts';
+import { exactly } from '../../generators/marking/reach.ts';
+import { figuresBefore } from '../../generators/practice/check.ts';
+import { setCode } from '../../generators/practice/set-code.ts';
+import { round } from '../../generators/quantities/written.ts';
+import { marking, setOf } from '../practice/pages.ts';
+import { type Built, builtSite, openPage } from './built.ts';
+
+const CODE = setCode(48213);
+
+let built: Built;
+beforeAll(async () => {
+  built = await builtSite('resistivity', 'gauge-drill');
+}, 180_000);
+afterAll(() => built.close());
+
+/** Writes a value into a place as a student does, and leaves it. */
+async function write(page: Page, key: string, text: string): Promise<void> {
+  const [, mantissa = text, power] = /^(.*)e(-?\d+)$/.exec(text) ?? [];
+  const inputs = await page.$$(`[data-place="${key}"] input`);
+  const [first, second] = inputs;
+  await first!.evaluate((input) => (input as HTMLInputElement).select());
+  await first!.type(power !== undefined && !second ? text : mantissa);
+  await second?.evaluate((input) => ((input as HTMLInputElement).value = ''));
+  if (second && power !== undefined) await second.type(power);
+  await page.keyboard.press('Tab');
+}
+
+const marks = (page: Page) => page.$$eval('[data-place] .mark', (all) => all.map((mark) => mark.textContent));
+const said = (page: Page, key: string) => page.$eval(`[data-place="${key}"]`, (place) => place.closest('.block')!.querySelector('[data-said]')!.textContent);
+const readings = (page: Page) => page.$$eval('[data-slot^="read:"]', (all) => all.map((slot) => slot.textContent).join(' '));
+
+describe.each(['file', 'http'] as const)('a practice page from %s', (from) => {
+  it('takes a whole right run, keeps it over a reload, and clears it', { timeout: 120_000 }, async () => {
+    const page = await openPage(built, built[from](`experiments/resistivity.html#${CODE}`));
+    const { places, right } = setOf('resistivity', CODE);
+    for (const { key } of places) await write(page, key, right[key]!);
+    expect(new Set(await marks(page))).toEqual(new Set(['right']));
+    expect(await page.$eval('[data-progress]', (progress) => progress.textContent)).toContain(`All ${places.length} places are right`);
+    await page.reload();
+    expect(new Set(await marks(page))).toEqual(new Set(['right']));
+    await page.click('[data-do="clear"]');
+    expect(new Set(await marks(page))).toEqual(new Set(['']));
+    await page.reload();
+    expect(new Set(await marks(page))).toEqual(new Set(['']));
+    expect(page.complaints).toEqual([]);
+    await page.browserContext().close();
+  });
+
+  it('shows the same set for the same code, another for another, and its code', async () => {
+    const page = await openPage(built, built[from](`experiments/resistivity.html#${CODE}`));
+    const first = await readings(page);
+    await page.click('[data-do="fresh"]');
+    await page.waitForFunction((before) => location.hash !== before, {}, `#${CODE}`);
+    expect(await readings(page)).not.toBe(first);
+    await page.type('#set-code', '048 213');
+    await page.click('[data-do="open-code"]');
+    await page.waitForFunction((code) => location.hash === code, {}, `#${CODE}`);
+    expect(await readings(page)).toBe(first);
+    expect(await page.$eval('[data-slot="code"]', (code) => code.textContent)).toBe(CODE);
+    await page.browserContext().close();
+  });
+});
+
+describe('a practice page', () => {
+  it('names each slip where it is made', { timeout: 120_000 }, async () => {
+    const page = await openPage(built, built.file(`experiments/resistivity.html#${CODE}`));
+    const { set, steps, places } = setOf('resistivity', CODE);
+    const named: string[] = [];
+    for (const place of places.filter(({ row }) => row === 0)) {
+      for (const slip of slipsOf(steps.step(place.id))) {
+        const value = exactly({ sheet: set.sheet, program: slipped(steps, [{ at: place.id, slip }]), own: figuresBefore(places, {}, '') }, place.id).get(place.id)![0]!;
+        await write(page, place.key, round(value, { figures: 4 }, 'even'));
+        const mark = await page.$eval(`[data-place="${place.key}"] .mark`, (each) => each.textContent);
+        if (mark !== 'look again') continue;
+        expect(await said(page, place.key), slip.id).toContain(marking.slips[slip.id]!.says);
+        named.push(slip.id);
+      }
+      await page.$eval(`[data-place="${place.key}"] input`, (input) => {
+        (input as HTMLInputElement).value = '';
+        input.dispatchEvent(new Event('change', { bubbles: true }));
+      });
+    }
+    expect(named).toEqual(expect.arrayContaining(['ratio inverted', 'means taken first', 'least count ten times too large', 'zero error ignored', 'diameter used as radius', 'length left in centimetres']));
+    await page.browserContext().close();
+  });
+
+  it('gives a deeper hint for each further wrong value that no slip explains, and opens the working only after an entry', async () => {
+    const page = await openPage(built, built.file(`experiments/resistivity.html#${CODE}`));
+    const lines = () => page.$$eval('[data-said] .lines p', (all) => all.length);
+    await page.focus('[data-place="X:0"] input');
+    expect(await page.$$('[data-said] button')).toHaveLength(0);
+    await write(page, 'X:0', '77.77');
+    await page.focus('[data-place="X:0"] input');
+    expect(await lines()).toBe(1);
+    await write(page, 'X:0', '55.55');
+    await page.focus('[data-place="X:0"] input');
+    expect(await lines()).toBe(2);
+    await page.click('[data-said] button');
+    expect(await lines()).toBe(3);
+    expect(await said(page, 'X:0')).toContain('The working is all open');
+    await page.browserContext().close();
+  });
+
+  it('takes later values on the figures before them', async () => {
+    const page = await openPage(built, built.file(`experiments/resistivity.html#${CODE}`));
+    const { right } = setOf('resistivity', CODE);
+    await write(page, 'meanD:0', '0.500');
+    await write(page, 'e:0', right['e:0']!);
+    await write(page, 'd:0', round(0.5 - Number(right['e:0']), { decimals: 3 }, 'even'));
+    expect(await page.$eval('[data-place="meanD:0"] .mark', (mark) => mark.textContent)).toBe('look again');
+    expect(await page.$eval('[data-place="d:0"] .mark', (mark) => mark.textContent)).toBe('right');
+    await page.browserContext().close();
+  });
+
+  it('takes the mantissa and the power of ten in two fields, its minus from a button', async () => {
+    const page = await openPage(built, built.file(`experiments/resistivity.html#${CODE}`));
+    const { right } = setOf('resistivity', CODE);
+    const [mantissa, power] = right['rho:0']!.split('e-') as [string, string];
+    const [first, second] = await page.$$('[data-place="rho:0"] input');
+    await first!.type(mantissa);
+    await second!.type(power);
+    await page.click('[data-place="rho:0"] .raised .sign');
+    expect(await page.$eval('[data-place="rho:0"] .mark', (mark) => mark.textContent)).toBe('right');
+    await page.browserContext().close();
+  });
+
+  it('shows one row of a table at a time on a narrow screen', async () => {
+    const page = await openPage(built, built.file('experiments/resistivity.html'), { width: 390 });
+    const visible = () => page.$$eval('table.record:first-of-type tbody tr', (rows) => rows.map((row) => (row as HTMLElement).offsetHeight > 0));
+    expect((await visible()).slice(0, 4)).toEqual([true, false, false, false]);
+    await page.click('[data-do="row-next"]');
+    expect((await visible()).slice(0, 4)).toEqual([false, true, false, false]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await page.browserContext().close();
+  });
+
+  it('takes readings off drawings within their latitude', { timeout: 120_000 }, async () => {
+    const page = await openPage(built, built.file(`experiments/gauge-drill.html#${CODE}`));
+    const { places, right } = setOf('gauge-drill', CODE);
+    expect(places.some(({ kind }) => kind === 'drawn')).toBe(true);
+    for (const { key } of places) await write(page, key, right[key]!);
+    expect(new Set(await marks(page))).toEqual(new Set(['right']));
+    await page.browserContext().close();
+  });
+
+  it('shows a set, its key and what needs scripts where there are none', async () => {
+    const page = await openPage(built, built.file('experiments/resistivity.html'), { script: false });
+    expect(await page.$eval('.without-script', (note) => (note as HTMLElement).innerText)).toContain('Without scripts');
+    const { set, right } = setOf('resistivity', setCode(1));
+    const shown = await page.$eval('main', (main) => main.textContent);
+    for (const l of set.sheet.readings['l']!) expect(shown).toContain(l);
+    await page.click('details.key summary');
+    expect(await page.$eval('[data-slot="key:meanX:0"]', (slot) => (slot as HTMLElement).innerText)).toContain(right['meanX:0']);
+    expect(await page.$$eval('button, input, select', (all) => all.filter((each) => (each as HTMLElement).offsetParent !== null).length)).toBe(0);
+    await page.browserContext().close();
+  });
+
+  it('says so where someone gives a sheet code', async () => {
+    const page = await openPage(built, built.file('experiments/resistivity.html'));
+    const before = await readings(page);
+    await page.type('#set-code', 'K7QM-2D9P');
+    await page.click('[data-do="open-code"]');
+    expect(await page.$eval('[data-told]', (told) => told.textContent)).toContain('Only your teacher has its key');
+    expect(await readings(page)).toBe(before);
+    await page.browserContext().close();
+  });
+});
