@@ -32,7 +32,7 @@ export const pack: Command = {
     await wholeFolder(folder, async (partial) => {
       await fillPack({ partial, order: asked.order, tables: asked.tables, ledger });
       // What a teacher has typed in an earlier run stays.
-      if (!existsSync(join(folder, 'teacher', 'answers.csv'))) await (await import('./prepare-marking.ts')).prepareMarking(join(partial, 'teacher'), asked.order, ledger.issues);
+      if (!existsSync(join(folder, 'teacher', 'answers.csv'))) await (await import('./prepare-marking.ts')).prepareMarking(join(partial, 'teacher'), asked.order, ledger.issues.filter(({ sitting }) => sitting === 1));
     });
     process.stdout.write(`${summary(folder, ledger)}\n`);
   },

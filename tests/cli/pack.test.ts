@@ -90,6 +90,7 @@ describeUnless(browser, 'pack', () => {
       'students/single/worksheet-1-roll-7.pdf',
       'students/single/worksheet-2-roll-8.pdf',
       'students/worksheets-1.pdf',
+      'teacher/answers.csv',
       'teacher/keys-1.pdf',
       'teacher/ledger.json',
       'teacher/ledger.schema.json',
@@ -97,6 +98,7 @@ describeUnless(browser, 'pack', () => {
       'teacher/single/key-1-roll-7.pdf',
       'teacher/single/key-2-roll-8.pdf',
       'teacher/solutions-1.pdf',
+      'teacher/typing.html',
     ]);
   });
 
@@ -108,12 +110,14 @@ describeUnless(browser, 'pack', () => {
 
   test('of the same order into the same folder is the same pack again, and keeps what the teacher put beside it', async () => {
     writeFileSync(join(folder, 'teacher', 'marks.csv'), 'roll,mark\n');
+    writeFileSync(join(folder, 'teacher', 'answers.csv'), 'typed\n');
     const worksheet = join(folder, 'students', 'single', 'worksheet-1-roll-7.pdf');
     const before = readFileSync(worksheet);
     expect((await pack(order, '--out', folder)).code).toBe(0);
     expect(ledgerIn(folder)).toEqual(ledger);
     expect(readFileSync(worksheet).equals(before)).toBe(true);
     expect(filesIn(folder)).toContain('teacher/marks.csv');
+    expect(readFileSync(join(folder, 'teacher', 'answers.csv'), 'utf8')).toBe('typed\n');
   });
 
   test('of another order, or for another class, leaves the folder alone', async () => {
