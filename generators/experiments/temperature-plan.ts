@@ -25,11 +25,10 @@ export function coilResistance(wire: NominalWire, celsius: number): number {
 /** Settings with which the null point stays inside the window from the coldest bath to the hottest; one of them is used throughout. */
 export function settingsForAll(ask: Ask): BridgePlan {
   const [cold, hot] = ask.bench.bath.heated.map((celsius) => coilResistance(ask.wire, celsius)) as [number, number];
-  const inHot = new Set(planResistance(ask, hot).usable.map(({ R }) => R));
-  return { X: (cold + hot) / 2, usable: planResistance(ask, (cold + hot) / 2).usable.filter(({ R }) => inHot.has(R) && inWindowAt(ask, cold, R)) };
+  const [inCold, inHot] = [cold, hot].map((X) => new Set(planResistance(ask, X).usable.map(({ R }) => R))) as [Set<string>, Set<string>];
+  const middle = planResistance(ask, (cold + hot) / 2);
+  return { ...middle, usable: middle.usable.filter(({ R }) => inCold.has(R) && inHot.has(R)) };
 }
-
-const inWindowAt = (ask: Ask, X: number, R: string) => planResistance(ask, X).usable.some((setting) => setting.R === R);
 
 export function planCoil(ask: Ask): Plan {
   const weak = tooWeak(ask.wire, ask.bench.bath.heated);
