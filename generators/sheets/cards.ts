@@ -1,7 +1,9 @@
 import { nearestMark } from '../apparatus/decimal.ts';
 import type { Ask } from '../experiments/ask.ts';
+import { type Setting, nominalResistance } from '../experiments/bridge-plan.ts';
 import type { Experiment } from '../experiments/experiment.ts';
 import type { Program } from '../quantities/program.ts';
+import type { Instrument, Reading } from '../quantities/step.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import { type Line, quantityLine, symbolLine } from '../quantities/working.ts';
 import { scientific } from '../quantities/written.ts';
@@ -19,8 +21,13 @@ export interface Card {
   high: Line;
   diameter: Line;
   rho: Line;
-  /** Some settings of the box inside the window, and where the null point is then expected; in the units of the heads. */
-  settings: { R: Line; l: Line }[];
+  /** Where the wire is all that is balanced: some settings of the box inside the window, and where the null point is then expected; in the units of the heads. */
+  settings?: { R: Line; l: Line }[];
+}
+
+interface Head {
+  symbol: Line;
+  unit: Line;
 }
 
 export interface CardsPage {
@@ -28,7 +35,8 @@ export interface CardsPage {
   foot: string;
   low: string;
   high: string;
-  heads: Record<'R' | 'l', { symbol: Line; unit: Line }>;
+  /** None where no card has settings. */
+  heads?: Record<'R' | 'l', Head>;
   cards: Card[];
 }
 
@@ -37,22 +45,31 @@ const MOST_SETTINGS = 9;
 
 /** A card for each wire. */
 export function cardsPage(asks: readonly Ask[], experiment: Experiment, program: Program, words: SpokenWords): CardsPage {
-  const head = (id: string) => ({ symbol: symbolLine(program, id, words), unit: unitLine(program.step(id).unit, words) });
   const [low, high] = asks[0]!.window;
+  const cards = asks.map((ask) => card(ask, experiment, program, words));
   return {
     template: 'cards',
     foot: '',
     low: String(low),
     high: String(high),
-    heads: { R: head('R'), l: head('l') },
-    cards: asks.map((ask) => card(ask, experiment, words)),
+    ...(cards.some(({ settings }) => settings) && { heads: { R: head('box', program, words), l: head('scale', program, words) } }),
+    cards,
   };
 }
 
+function head(instrument: Instrument, program: Program, words: SpokenWords): Head {
+  const { id, unit } = firstOn(instrument, program)!;
+  return { symbol: symbolLine(program, id, words), unit: unitLine(unit, words) };
+}
+
+/** What is first read on an instrument, if anything is. */
+const firstOn = (instrument: Instrument, { steps }: Program): Reading | undefined => steps.find((step): step is Reading => step.kind === 'reading' && step.on === instrument);
+
 /** A real piece is believed within two standard deviations of its batch and the limit of its drawing, which enters squared. */
-function card(ask: Ask, experiment: Experiment, words: SpokenWords): Card {
+function card(ask: Ask, experiment: Experiment, program: Program, words: SpokenWords): Card {
   const { wire, bench } = ask;
-  const { X, usable } = experiment.plan(ask).balances[0]!;
+  const X = nominalResistance(wire);
+  const usable = firstOn('scale', program) && onlyBalance(ask, experiment);
   const spread = 2 * bench.wire.batchSpread + 2 * bench.wire.diameterTolerance;
   const ohms = (value: number) => roughly(value, 'Ω', words, 3);
   return {
@@ -64,8 +81,15 @@ function card(ask: Ask, experiment: Experiment, words: SpokenWords): Card {
     high: ohms(X * (1 + spread)),
     diameter: quantityLine(nearestMark(wire.diameter, '0.001'), 'mm', words),
     rho: quantityLine(scientific(wire.accepted.rho), 'Ω m', words),
-    settings: evenly(usable, MOST_SETTINGS).map(({ R, l }) => ({ R: quantityLine(R, '', words), l: quantityLine(nearestMark(l, '0.1'), '', words) })),
+    ...(usable && { settings: evenly(usable, MOST_SETTINGS).map(({ R, l }) => ({ R: quantityLine(R, '', words), l: quantityLine(nearestMark(l, '0.1'), '', words) })) }),
   };
+}
+
+/** The settings that balance the wire, where nothing else has to be balanced. */
+function onlyBalance(ask: Ask, { wires, plan }: Experiment): readonly Setting[] | undefined {
+  if (wires !== 1) return undefined;
+  const [only, ...others] = plan(ask).balances;
+  return only?.of === undefined && others.length === 0 ? only?.usable : undefined;
 }
 
 /** So many of a list, evenly spread, first and last among them; all where there are no more. */
