@@ -17,6 +17,7 @@ const ALL: Commands = {
   plan: async () => (await import('./plan.ts')).plan,
   solve: async () => (await import('./solve.ts')).solve,
   families: async () => (await import('./families.ts')).families,
+  paper: async () => (await import('./paper.ts')).paper,
   site: async () => (await import('./site.ts')).site,
 };
 

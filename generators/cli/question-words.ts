@@ -16,3 +16,8 @@ export function loadFamilyWords(language: string, family: string): FamilyWords {
 export function loadQuestionWords(language: string): QuestionWords {
   return { ...(yaml(`${language}/questions`) as Omit<QuestionWords, 'spoken'>), spoken: yaml(`${language}/spoken`) as QuestionWords['spoken'] };
 }
+
+/** The words of a question paper's pages. */
+export function loadPaperWords(language: string): Record<string, unknown> {
+  return yaml(`${language}/paper`) as Record<string, unknown>;
+}

@@ -2,27 +2,32 @@ import type { Readings } from '../quantities/evaluate.ts';
 import type { Written } from '../quantities/step.ts';
 import type { Random } from '../random.ts';
 import { type Direction, directions } from './direction.ts';
-import { exactly } from './exact.ts';
+import { type Exact, exactly } from './exact.ts';
 import type { Quantity, Values } from './family.ts';
 import { asPrinted, endsWithin, gridValue } from './number.ts';
 import { faultsOf, hasSimpleAnswers, isWorthPrinting } from './sound.ts';
 
 const TRIES = 5000;
 
+/** No set of givens is as wanted. */
+export class NoGivens extends Error {
+  override readonly name = 'NoGivens';
+}
+
 /**
- * Givens for a question worth printing, drawn from the family's values until they are sound. Throws where the family's
- * values leave none, which a test forbids.
+ * Givens for a question worth printing, drawn from the family's values until they are sound and as wanted. Throws
+ * NoGivens where the family's values leave none; without a wish a test forbids that.
  */
-export function drawGivens(direction: Direction, random: Random, isWanted: (readings: Readings) => boolean = () => true): Readings {
+export function drawGivens(direction: Direction, random: Random, isWanted: (readings: Readings, values: Exact) => boolean = () => true, tries = TRIES): Readings {
   const drawOnce = drawing(direction);
-  for (let i = 0; i < TRIES; i++) {
+  for (let i = 0; i < tries; i++) {
     const readings = drawOnce(random);
     if (readings === undefined) continue;
     const values = exactly(direction.program, readings);
     if (!hasSimpleAnswers(direction, values)) continue;
-    if (faultsOf(direction, readings, values).faults.length === 0 && isWorthPrinting(direction, readings, values) && isWanted(readings)) return readings;
+    if (faultsOf(direction, readings, values).faults.length === 0 && isWorthPrinting(direction, readings, values) && isWanted(readings, values)) return readings;
   }
-  throw new Error(`${direction.family.id}, ${direction.name}: no set of givens in ${TRIES} is worth printing`);
+  throw new NoGivens(`${direction.family.id}, ${direction.name}: no set of givens in ${tries} is worth printing`);
 }
 
 type Drawing = (random: Random) => Readings | undefined;
