@@ -14,6 +14,9 @@ import type { ZeroError } from './screw-gauge-steps.ts';
 const WIRES = [0.5, 3] as const;
 const RODS = [3, 6] as const;
 
+/** So many divisions from a full turn at least: nearer, nobody can say from a drawing whether the next mark is uncovered. */
+const FROM_MARK = 2;
+
 /** Two screw gauges with zero errors of opposite signs; the student's wire is the first piece under gauge P, all others are drawn by lot. */
 export const gaugeDrill: Experiment = {
   id: 'gauge-drill',
@@ -64,13 +67,14 @@ function withSign(bench: Bench, sign: 'positive' | 'negative'): Bench {
   return { ...bench, screwGauge: { ...bench.screwGauge, zeroErrors } };
 }
 
-function observe(ask: Ask, streams: Streams): Observed {
+function observe(ask: Ask, streams: Streams): Observed | undefined {
   const random = streams.of('screw gauges');
   const [P, Q] = random.shuffle(['positive', 'negative'] as const).map((sign) => makeScrewGauge(withSign(ask.bench, sign), random)) as [ScrewGauge, ScrewGauge];
   const wire = makeWire(ask.bench, ask.wire.made, ask.wire, streams.of('wire'));
   const across = acrossAt(wire, streams.of('directions'))[0];
   const p = readPieces(ask, P, 'P', [across, ...pieces(ask.rows - 1, random)], random);
   const q = readPieces(ask, Q, 'Q', pieces(ask.rows, random), random);
+  if (!p.isPlain || !q.isPlain) return undefined;
   return {
     form: { zeroP: p.zero, zeroQ: q.zero },
     readings: { pitch: P.pitch, N: String(P.divisions), ...p.readings, ...q.readings },
@@ -84,10 +88,11 @@ function pieces(count: number, random: Random): number[] {
   return random.shuffle([random.between(...RODS), ...wires]);
 }
 
-function readPieces({ bench, hands }: Ask, gauge: ScrewGauge, name: string, diameters: readonly number[], random: Random): { zero: ZeroError; readings: Readings } {
+function readPieces({ bench, hands }: Ask, gauge: ScrewGauge, name: string, diameters: readonly number[], random: Random): { zero: ZeroError; readings: Readings; isPlain: boolean } {
   const { zero, division } = readZero(gauge);
   const rows = diameters.map((diameter) => readGauge(gauge, bench, diameter, hands, random));
   return {
+    isPlain: rows.every((row) => row.division >= FROM_MARK && row.division <= gauge.divisions - FROM_MARK),
     zero: zeroSides[zero],
     readings: { [`n0${name}`]: String(division), [`msr${name}`]: rows.map(({ main }) => main), [`n${name}`]: rows.map((row) => String(row.division)) },
   };

@@ -3,15 +3,18 @@ import { boxValues } from '../../generators/apparatus/box.ts';
 import { makeBridge } from '../../generators/apparatus/bridge.ts';
 import { faultNames, withFault } from '../../generators/apparatus/faults.ts';
 import { connectionCheck } from '../../generators/apparatus/galvanometer.ts';
+import { loadWords } from '../../generators/cli/content.ts';
 import type { Ask } from '../../generators/experiments/ask.ts';
 import { circuitCheck } from '../../generators/experiments/circuit-check.ts';
 import { type Diagnosis, diagnose, diagnoses, faultsBehind } from '../../generators/experiments/diagnosis.ts';
+import { readOrder } from '../../generators/order/read-order.ts';
 import { dimensionFault } from '../../generators/quantities/dimension.ts';
 import { evaluate } from '../../generators/quantities/evaluate.ts';
 import { streams } from '../../generators/random.ts';
 import { conventions } from '../../generators/sheets/conventions.ts';
 import { programOf } from '../../generators/sheets/issue.ts';
 import { workOut } from '../../generators/sheets/worked.ts';
+import { documentsOf, issuesOf, known, wordsOf } from '../sheets/class.ts';
 import { demo, drillAsks, tables } from './demo.ts';
 
 const asks = (['left', 'right'] as const).flatMap((gap) => [3, 6].flatMap((rows) => drillAsks('circuit-check', { gap, rows })));
@@ -97,6 +100,34 @@ test('10 000 circuits and more are what they read on: settings of the box, half 
   expect([...found]).toEqual([]);
   expect(whole).toBeGreaterThan(10_000);
   for (const each of diagnoses) expect(seen.get(each), each).toBeGreaterThan(500);
+});
+
+describe('on paper', () => {
+  const order = readOrder('experiment: circuit-check\ndrawn: dial\n', 'order.yaml', known);
+  const issues = issuesOf(order);
+  const { verdicts, brief } = loadWords('en', 'circuit-check').experiment as unknown as Record<'verdicts' | 'brief', { diagnosis: Record<string, string> }>;
+  const documents = documentsOf(order, issues);
+  const single = async (kind: string) => [...(await documents)].filter(([file]) => file.includes(`single/${kind}`)).map(([, html]) => wordsOf(html).replace(/\s+/g, ' '));
+
+  test('the worksheet has a place for a diagnosis and dials to read, and gives neither diagnosis nor deflection', async () => {
+    for (const [i, words] of (await single('worksheet')).entries()) {
+      expect(words.match(/What it shows/g)).toHaveLength(1);
+      for (const said of Object.values(verdicts.diagnosis)) expect(words).not.toContain(said.split('{')[0]);
+      const readings = ['left', 'middle', 'right'].flatMap((id) => issues[i]!.sheet.readings[id]!).map(Number);
+      for (const value of readings.filter((each) => each % 1 !== 0 && Math.abs(each) > 10)) expect(words, String(value)).not.toMatch(new RegExp(`(?<![\\d.])${String(Math.abs(value)).replace('.', '\\.')}(?!\\d)`));
+    }
+  });
+
+  test('the key and the marking grid give the diagnosis of every circuit', async () => {
+    const grid = [...(await documents)].find(([file]) => file.includes('grid'))![1];
+    for (const [i, words] of (await single('key')).entries()) {
+      const { sheet } = issues[i]!;
+      for (const choice of workOut(sheet, programOf(circuitCheck, sheet)).verdicts()['diagnosis']!) {
+        expect(words).toContain(verdicts.diagnosis[choice]!.split('{')[0]);
+        expect(grid).toContain(`<td>${brief.diagnosis[choice]!}</td>`);
+      }
+    }
+  });
 });
 
 describe('the planner refuses, with a reason and what would do,', () => {

@@ -104,7 +104,7 @@ describe('on paper', () => {
     const worksheets = await documentsOf(order, issues, 'worksheet');
     const others = issues.map((one) => ({ ...one, truth: Object.fromEntries(Object.entries(one.truth).map(([name, value]) => [name, 2 * value + 1])) }));
     expect([...(await documentsOf(order, others, 'worksheet'))]).toEqual([...worksheets]);
-    for (const [, html] of worksheets) for (const says of ['upside down', 'was left out', 'put in for the radius', 'More digits', 'and the sum is not']) expect(wordsOf(html)).not.toContain(says);
+    for (const [, html] of worksheets) for (const says of ['upside down', 'was left out', 'put in for the radius', 'More digits', 'slip of the arithmetic']) expect(wordsOf(html)).not.toContain(says);
   });
 
   test('the key names each mistake once, with what stands there and what should', async () => {
