@@ -35,7 +35,7 @@ export const graph: Experiment = {
     working: ['ratio', 'X'],
     result: ['X'],
     answers: ['X'],
-    apart: ['X', 'ratio'],
+    apart: ['X'],
     uncertain: ['X'],
     truths: [
       { id: 'X', unit: 'Ω' },
