@@ -51,8 +51,8 @@ function rangeInWords({ of, usable }: Balance): string {
   return `usable${of === undefined ? '' : ` for ${of}`}: ${usable.length} settings from ${first.R} Ω (null at ${one(first.l)} cm) to ${last.R} Ω (${one(last.l)} cm)`;
 }
 
-/** Results as a terminal can show them. */
-const SYMBOLS: Record<string, string> = { meanX: 'X', rho: 'ρ' };
+/** Results as a terminal can show them, where their names do not say it. */
+const SYMBOLS: Record<string, string> = { meanX: 'X', rho: 'ρ', meanG: 'G', alpha: 'α', beta: 'β', meanAlpha: 'α', meanBeta: 'β', meanXc: 'X corrected' };
 
 /** The worst case on ideal readings, and the 95 % interval that a set of readings states on the average. */
 function uncertaintyInWords(order: Order, ask: PlannedWires['ask'], experiment: Experiment): string {
@@ -60,13 +60,24 @@ function uncertaintyInWords(order: Order, ask: PlannedWires['ask'], experiment: 
   const ideal = worked(order, ask, experiment, { form, readings });
   const trials = Array.from({ length: TRIALS }, (_, i) => experiment.observe(ask, streams('plan').within('trial', i)));
   const sets = trials.flatMap((observed) => (observed ? [worked(order, ask, experiment, observed)] : []));
-  const percent = (one: Worked, id: string, error: number) => (100 * error) / Math.abs(one.cells(id)[0]!.exact);
-  const list = (size: (id: string) => number) => experiment.layout.uncertain.map((id) => `${SYMBOLS[id] ?? id} ± ${three(size(id))} %`).join(', ');
+  const size = (one: Worked, id: string) => Math.abs(one.cells(id)[0]!.exact);
+  const list = (error: (one: Worked, id: string) => number, of: readonly Worked[]) =>
+    experiment.layout.uncertain
+      .map((id) => {
+        // Of a result that may be zero a percentage says nothing.
+        const small = sets.some((one) => size(one, id) < SMALL * one.budget(id).expanded);
+        const { unit } = ideal.program.step(id);
+        return `${SYMBOLS[id] ?? id} ± ${three(mean(of.map((one) => (small ? error(one, id) : (100 * error(one, id)) / size(one, id)))))} ${small ? unit : '%'}`.trim();
+      })
+      .join(', ');
   return [
-    `maximum permissible error of the readings: ${list((id) => percent(ideal, id, ideal.worst(id)))}`,
-    `95 % interval, scatter and apparatus included: ${list((id) => mean(sets.map((one) => percent(one, id, one.budget(id).expanded))))}`,
+    `maximum permissible error of the readings: ${list((one, id) => one.worst(id), [ideal])}`,
+    `95 % interval, scatter and apparatus included: ${list((one, id) => one.budget(id).expanded, sets)}`,
   ].join('\n    ');
 }
+
+/** A result smaller than so many of its intervals may as well be near zero. */
+const SMALL = 2;
 
 /** Sets of readings that are tried for the plan. */
 const TRIALS = 25;

@@ -49,7 +49,7 @@ export const working: Command = {
     const { columns, notices } = readingColumns(bytes(path), basename(path), (head) => quantityOf(head, programOf(experiment, { form }).steps, names) !== undefined);
     for (const notice of notices) process.stderr.write(`${notice}\n`);
     const sheet = measuredSheet(columns, experiment, order, ask, names, basename(path));
-    const found = doubts(sheet, programOf(experiment, sheet), ask);
+    const found = doubts(sheet, programOf(experiment, sheet), experiment.layout, ask);
     const page = measuredRecord(order, tables, words)(sheet, String(flags['name'] ?? ''), found);
     const html = documentHtml(templates(), { order, words: words.sheet, experiment: words.experiment, title: words.experiment.title }, [page]);
     await wholeFolder(folder, async (partial) => {

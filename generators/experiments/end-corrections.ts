@@ -28,6 +28,7 @@ export const endCorrections: Experiment = {
     hands: 'careful',
   },
   layout: {
+    offWindow: ['l1', 'l2'],
     circuit: 'bridge',
     observations: [
       { table: 'ends', columns: ['R1', 'R2', 'l1', 'l2', 'alpha', 'beta'], after: ['meanAlpha', 'meanBeta'], rows: 'numbered' },

@@ -35,6 +35,8 @@ export interface Decided {
 }
 
 export interface Layout {
+  /** Readings of the scale that are taken outside the window on purpose. */
+  offWindow?: string[];
   /** The circuit that is drawn; none in drills without one. */
   circuit?: keyof typeof circuits;
   observations: Block[];

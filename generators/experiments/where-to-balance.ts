@@ -27,6 +27,7 @@ export const whereToBalance: Experiment = {
     rows: '3',
   },
   layout: {
+    offWindow: ['lAlong'],
     circuit: 'bridge',
     observations: [
       { table: 'bridge', columns: ['R', 'l', 'r', 'X'], after: ['meanX'], rows: 'numbered' },

@@ -18,7 +18,8 @@ const shared = {
   difference: (left: string, right: string) => `${left} - ${right}`,
   quotient: (left: string, right: string) => `\\frac{${left}}{${right}}`,
   power: (base: string, exponent: number) => `${base}^{${exponent}}`,
-  bracket: (inside: string) => `\\left(${inside}\\right)`,
+  // In a group of its own a minus that comes first is a sign, with no space after it.
+  bracket: (inside: string) => (inside.startsWith('-') ? `\\left({${inside}}\\right)` : `\\left(${inside}\\right)`),
   barGroups: true,
 };
 

@@ -1,5 +1,6 @@
 import type { Bench, Hands } from '../apparatus/bench.ts';
 import type { Ask } from '../experiments/ask.ts';
+import type { Layout } from '../experiments/layout.ts';
 import { fitLine } from '../quantities/summary.ts';
 import type { Instrument, Reading, Summary } from '../quantities/step.ts';
 import type { Limit } from '../quantities/uncertainty.ts';
@@ -23,12 +24,12 @@ const BOTH = 1.2;
 const FEWEST = 3;
 
 /** What to look at again in a sheet of readings that were really taken. */
-export function doubts(sheet: Sheet, program: Program, { bench, hands, window }: Pick<Ask, 'bench' | 'hands' | 'window'>): Doubt[] {
+export function doubts(sheet: Sheet, program: Program, { offWindow = [] }: Pick<Layout, 'offWindow'>, { bench, hands, window }: Pick<Ask, 'bench' | 'hands' | 'window'>): Doubt[] {
   const readings = program.steps.filter((step) => step.kind === 'reading');
   const limits = byInstrument(readings, beyondHands(bench, hands));
   const worked = workOut({ ...sheet, conventions: { ...sheet.conventions, limits } }, program);
   return [
-    ...readings.flatMap((reading) => outside(reading, worked, window)),
+    ...readings.filter(({ id }) => !offWindow.includes(id)).flatMap((reading) => outside(reading, worked, window)),
     ...program.steps.filter((step) => step.kind === 'summary').flatMap((summary) => straying(summary, worked)),
   ];
 }

@@ -38,9 +38,16 @@ export function readTex(tex: string): number {
     take('^');
     return base ** inside('{', '}');
   }
+  /** What begins with a sign is a group, which nobody sees. */
+  function bracketed(): number {
+    take('\\left(');
+    const value = tokens[next] === '{' ? inside('{', '}') : sum();
+    take('\\right)');
+    return value;
+  }
   function atom(): number {
     const token = tokens[next];
-    if (token === '\\left(') return inside('\\left(', '\\right)');
+    if (token === '\\left(') return bracketed();
     next++;
     if (token === '\\pi') return Math.PI;
     if (token === '\\sqrt') return Math.sqrt(inside('{', '}'));

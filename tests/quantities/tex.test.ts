@@ -43,18 +43,18 @@ describe('a formula with numbers put in', () => {
   });
 
   test.each([
-    ['x - e', { x: '0.383', e: '-0.03' }, '0.383 - \\left(-0.03\\right)'],
-    ['x + e', { x: '0.383', e: '-0.03' }, '0.383 + \\left(-0.03\\right)'],
-    ['x * e', { x: '0.60', e: '-0.03' }, '0.60 \\times \\left(-0.03\\right)'],
+    ['x - e', { x: '0.383', e: '-0.03' }, '0.383 - \\left({-0.03}\\right)'],
+    ['x + e', { x: '0.383', e: '-0.03' }, '0.383 + \\left({-0.03}\\right)'],
+    ['x * e', { x: '0.60', e: '-0.03' }, '0.60 \\times \\left({-0.03}\\right)'],
     ['e * x', { x: '0.60', e: '-0.03' }, '-0.03 \\times 0.60'],
-    ['I - e * x', { x: '0.60', e: '-0.03', I: '2' }, '2 - \\left(-0.03 \\times 0.60\\right)'],
+    ['I - e * x', { x: '0.60', e: '-0.03', I: '2' }, '2 - \\left({-0.03 \\times 0.60}\\right)'],
     ['x^2', { x: '3.76e-4' }, '\\left(3.76 \\times 10^{-4}\\right)^{2}'],
-    ['x^2', { x: '-0.03' }, '\\left(-0.03\\right)^{2}'],
+    ['x^2', { x: '-0.03' }, '\\left({-0.03}\\right)^{2}'],
     ['x^2', { x: '0.60' }, '0.60^{2}'],
     ['x / I', { x: '-0.03', I: '3.76e-4' }, '\\frac{-0.03}{3.76 \\times 10^{-4}}'],
-    ['-x', { x: '-0.03' }, '-\\left(-0.03\\right)'],
+    ['-x', { x: '-0.03' }, '-\\left({-0.03}\\right)'],
     ['x * (100 - I) / I', { x: '2.0', I: '43.2' }, '\\frac{2.0 \\times \\left(100 - 43.2\\right)}{43.2}'],
-    ['sqrt(x - e)', { x: '1.0', e: '-0.03' }, '\\sqrt{1.0 - \\left(-0.03\\right)}'],
+    ['sqrt(x - e)', { x: '1.0', e: '-0.03' }, '\\sqrt{1.0 - \\left({-0.03}\\right)}'],
   ])('%s with %j', (text, values, tex) => {
     expect(put(text, values as Record<string, string>)).toBe(tex);
   });
@@ -65,7 +65,7 @@ describe('a formula in symbols', () => {
     ['x * L', 'x\\,L'],
     ['x * 4', 'x \\times 4'],
     ['4 * x', '4\\,x'],
-    ['x * (-L)', 'x\\,\\left(-L\\right)'],
+    ['x * (-L)', 'x\\,\\left({-L}\\right)'],
     ['x / (I / L)', '\\frac{x}{\\frac{I}{L}}'],
     ['(x / I)^2', '\\left(\\frac{x}{I}\\right)^{2}'],
     ['-(x - I) * L', '-\\left(x - I\\right)\\,L'],

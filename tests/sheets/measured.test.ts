@@ -85,7 +85,7 @@ describe('is refused with its row and column', () => {
 });
 
 describe('readings are looked at again', () => {
-  const about = (sheet: Sheet) => doubts(sheet, programOf(experiment, sheet), ask);
+  const about = (sheet: Sheet) => doubts(sheet, programOf(experiment, sheet), experiment.layout, ask);
   const sheets = Array.from({ length: 1000 }, (_, i) => experiment.observe(ask, streams('measured').within('set', i))).flatMap((observed) => {
     if (!observed) return [];
     const { form, readings } = observed;
