@@ -5,7 +5,7 @@ import { type Direction, directions } from './direction.ts';
 import { type Exact, exactly } from './exact.ts';
 import type { Quantity, Values } from './family.ts';
 import { asPrinted, endsWithin, gridValue } from './number.ts';
-import { faultsOf, hasSimpleAnswers, isWorthPrinting } from './sound.ts';
+import { faultsOf, hasSimpleAnswers, isNeat, isWorthPrinting } from './sound.ts';
 
 const TRIES = 5000;
 
@@ -66,7 +66,7 @@ function drawingBackwards({ family, choice, body, givens, fixed }: Direction, by
       const value = values.get(id)?.[0];
       if (readings[id] !== undefined) taken[id] = readings[id];
       else if (value === undefined) taken[id] = oneOf(id, body.quantities[id]!, random);
-      else if (endsWithin(value, 3)) taken[id] = asPrinted(value);
+      else if (endsWithin(value, 3) && isNeat(body.quantities[id]!, value)) taken[id] = asPrinted(value);
       else return undefined;
     }
     return taken;

@@ -7,7 +7,7 @@ export const RESISTANCES: readonly Written[] = [
 ];
 
 /** A resistance in Ω. */
-export const ohms = (tex: string, values: readonly Written[] = RESISTANCES): Quantity => ({ tex, unit: 'Ω', values });
+export const ohms = (tex: string, values: readonly Written[] = RESISTANCES): Quantity => ({ tex, unit: 'Ω', values, printed: [0.5, 250] });
 
 /** A null point in cm from the left end of the wire, on a whole or half centimetre. */
 export const nullPoint = (tex: string): Quantity => ({

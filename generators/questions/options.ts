@@ -15,7 +15,7 @@ const MOST = 4;
 /** Fewer make no choice. */
 export const FEWEST = 3;
 
-/** The options in the order of their size, wrong ones the values of slips; nothing where there are too few slips that show. */
+/** The options in rising order, wrong ones the values of slips; nothing where there are too few slips that show. */
 export function options({ answers, slips, verdicts, direction }: Question, random: Random): Option[] | undefined {
   const [answer] = answers;
   if (answers.length === 0) return inWords(direction, verdicts, random);

@@ -38,7 +38,7 @@ export interface Version {
 
 /** Draws within which a right answer is put at a wanted letter. */
 const PLACED_IN = 60;
-const DRAWN_IN = 3000;
+const DRAWN_IN = 20_000;
 
 /**
  * The versions of a paper: the same families, directions and forms in each, all answers different, no question twice and
@@ -46,14 +46,12 @@ const DRAWN_IN = 3000;
  */
 export function makeVersions(items: readonly PaperItem[], names: readonly string[], random: Streams, used: ReadonlySet<string> = new Set()): Version[] {
   const versions: Version[] = names.map((name) => ({ name, questions: [] }));
-  const taken = new Set(used);
   items.forEach((item, place) => {
     const settled = settle(item, place, random);
     versions.forEach((version, v) => {
       const earlier = versions.slice(0, v).map(({ questions }) => questions[place]!.question);
-      const made = make(item, settled[v % settled.length]!, { place, v, random: random.within('item', place, v), earlier, taken });
-      taken.add(keyOf(made.question));
-      version.questions.push(made);
+      const taken = new Set([...used, ...version.questions.map(({ question: other }) => keyOf(other))]);
+      version.questions.push(make(item, settled[v % settled.length]!, { place, v, random: random.within('item', place, v), earlier, taken }));
     });
   });
   return versions;
@@ -88,7 +86,11 @@ interface Making {
 }
 
 function make({ family, form, marks }: PaperItem, direction: Direction, { place, v, random, earlier, taken }: Making): PaperQuestion {
-  const isNew = (readings: Readings, values: Exact) => !taken.has(keyOf({ direction, readings })) && earlier.every((other) => differs(other, values));
+  const isNew = (readings: Readings, values: Exact) => {
+    const key = keyOf({ direction, readings });
+    // Where the answer is in words, the options come in another order, or the situation is another.
+    return !taken.has(key) && earlier.every((other) => differs(other, values) && (form === 'choice' || keyOf(other) !== key));
+  };
   const stream = random.of('draw');
   const shuffle = random.of('order');
   const made = (readings: Readings): PaperQuestion => {
@@ -103,7 +105,11 @@ function make({ family, form, marks }: PaperItem, direction: Direction, { place,
       if (form !== 'choice') return one;
       if (!one.options) continue;
       last = one;
-      if (one.options.findIndex(({ isRight }) => isRight) === (place + v) % one.options.length) return one;
+      const wanted = (place + v) % one.options.length;
+      // Numbers fall or rise, whichever puts the right one at the letter whose turn it is.
+      const orders = [one.options, [...one.options].reverse()];
+      const placed = orders.find((order) => order[wanted]!.isRight);
+      if (placed) return { ...one, options: placed };
     }
     if (last) return last;
   } catch (error) {

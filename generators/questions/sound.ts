@@ -78,7 +78,8 @@ export function isWorthPrinting(direction: Direction, readings: Readings, values
 
 const isInPlace = ({ printed }: Quantity, value: number) => printed === undefined || (value >= printed[0] && value <= printed[1]);
 
-function isNeat({ neat }: Quantity, value: number): boolean {
+/** Whether a value is simple enough to be an answer, or a given. */
+export function isNeat({ neat }: Quantity, value: number): boolean {
   if (neat === 'any') return true;
   return neat === undefined ? endsWithin(value, 4) || simpleFraction(value) !== undefined : isMultiple(value, neat);
 }

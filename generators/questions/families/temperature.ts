@@ -2,7 +2,7 @@ import type { Family } from '../family.ts';
 import { bridgeWire, gaps, nullAt, nullPoint, ohms, partsAt } from '../kinds.ts';
 
 /** Temperature coefficients referred to 0 °C, of the order of those of pure metals; rounded, common practice, no source. */
-export const COEFFICIENTS = ['0.0030', '0.0035', '0.0040', '0.0045', '0.0050', '0.0060'] as const;
+export const COEFFICIENTS = ['0.0020', '0.0025', '0.0030', '0.0035', '0.0040', '0.0045', '0.0050', '0.0060'] as const;
 
 const celsius = (tex: string, values: readonly string[], fixed?: string) => ({ tex, unit: '°C', values, between: ['-273.15', undefined] as const, neat: 5, printed: [0, 400] as const, ...(fixed !== undefined && { fixed }) });
 
@@ -23,7 +23,7 @@ export const temperature: Family = {
         l1: nullPoint('l_1'),
         l2: nullPoint('l_2'),
         t1: celsius('t_1', ['0', '20', '25'], '0'),
-        t2: celsius('t_2', ['50', '60', '80', '100', '120', '150']),
+        t2: celsius('t_2', ['40', '50', '60', '75', '80', '100', '120', '150', '200']),
         alpha: { tex: '\\alpha', unit: '/°C', values: COEFFICIENTS, between: [undefined, undefined], printed: [0.001, 0.01] },
         k: { tex: 'k', unit: '' },
         W: bridgeWire,
