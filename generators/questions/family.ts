@@ -36,8 +36,8 @@ export interface Work {
   as?: string;
   /** The mean of this column. */
   mean?: string;
-  /** A choice with a reason, for a family whose answer is in words. */
-  decide?: { choices: readonly string[]; by(on: { value(id: string): number; rows(id: string): number[] }): string };
+  /** A choice with a reason, for a family whose answer is in words; as options they stand `inOrder`, or in a random one. */
+  decide?: { choices: readonly string[]; inOrder?: true; by(on: { value(id: string): number; rows(id: string): number[] }): string };
   /** Other expressions on the same quantities, by the name of the mistake. */
   slips?: Readonly<Record<string, string>>;
   /** The quantities are converted to SI units first, in sight of the reader. */

@@ -43,10 +43,11 @@ import { armsSwapped } from './families/arms-swapped.ts';
 import { inconsistentRow } from './families/inconsistent-row.ts';
 import { diameterReport } from './families/diameter-report.ts';
 import { viva } from './families/viva.ts';
+import { assertionReason } from './families/assertion-reason.ts';
 import type { Family } from './family.ts';
 
 /** All families, in the order of a syllabus. */
-export const families: readonly Family[] = [balance, interchange, scaling, series, removed, shunt, bothGaps, combination, ring, endCorrections, endCorrectionsFound, wireLength, nonUniform, tapered, twoPartWire, bridgeWireChanged, reshaped, materials, temperature, temperatures, currents, gradient, offBalance, openBridge, exchange, faultyGap, bestChoice, errorOfX, errorOfResistivity, equalShunts, lengthPerOhm, screwGauge, resistivity, resistivityBridge, gauge, careyFoster, careyFosterWire, kelvin, wheatstone, armsSwapped, inconsistentRow, diameterReport, viva];
+export const families: readonly Family[] = [balance, interchange, scaling, series, removed, shunt, bothGaps, combination, ring, endCorrections, endCorrectionsFound, wireLength, nonUniform, tapered, twoPartWire, bridgeWireChanged, reshaped, materials, temperature, temperatures, currents, gradient, offBalance, openBridge, exchange, faultyGap, bestChoice, errorOfX, errorOfResistivity, equalShunts, lengthPerOhm, screwGauge, resistivity, resistivityBridge, gauge, careyFoster, careyFosterWire, kelvin, wheatstone, armsSwapped, inconsistentRow, diameterReport, viva, assertionReason];
 
 /** The family of that id; UserMistake with the nearest where there is none. */
 export function familyNamed(id: string): Family {

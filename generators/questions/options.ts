@@ -28,11 +28,12 @@ export function options({ answers, slips, verdicts, direction }: Question, rando
   return all.length < FEWEST ? undefined : all.sort((a, b) => (a.value as number) - (b.value as number));
 }
 
-/** The right answer in words among others of the same line, in random order. */
+/** The right answer in words among others of the same line, in their own order or a random one. */
 function inWords({ ask }: Question['direction'], verdicts: Question['verdicts'], random: Random): Option[] | undefined {
   const [decides] = ask.steps.filter(({ decide }) => decide);
   const right = decides && verdicts[decides.id];
   if (!decides?.decide || right === undefined) return undefined;
+  if (decides.decide.inOrder) return decides.decide.choices.map((value) => ({ value, isRight: value === right }));
   const others = random.shuffle(decides.decide.choices.filter((choice) => choice !== right)).slice(0, MOST - 1);
   return others.length < 1 ? undefined : random.shuffle([right, ...others]).map((value) => ({ value, isRight: value === right }));
 }

@@ -89,7 +89,7 @@ function make({ family, form, marks }: PaperItem, direction: Direction, { place,
   const isNew = (readings: Readings, values: Exact) => {
     const key = keyOf({ direction, readings });
     // Where the answer is in words, the options come in another order, or the situation is another.
-    return !taken.has(key) && earlier.every((other) => differs(other, values) && (form === 'choice' || keyOf(other) !== key));
+    return !taken.has(key) && earlier.every((other) => differs(other, values) && ((form === 'choice' && !hasOwnOrder(direction)) || keyOf(other) !== key));
   };
   const stream = random.of('draw');
   const shuffle = random.of('order');
@@ -107,7 +107,7 @@ function make({ family, form, marks }: PaperItem, direction: Direction, { place,
       last = one;
       const wanted = (place + v) % one.options.length;
       // Numbers fall or rise, whichever puts the right one at the letter whose turn it is.
-      const orders = [one.options, [...one.options].reverse()];
+      const orders = typeof one.options[0]!.value === 'number' ? [one.options, [...one.options].reverse()] : [one.options];
       const placed = orders.find((order) => order[wanted]!.isRight);
       if (placed) return { ...one, options: placed };
     }
@@ -118,6 +118,9 @@ function make({ family, form, marks }: PaperItem, direction: Direction, { place,
   }
   throw refused(place, family, `${direction.name} has too few slips for options to choose from; take the form numeric`);
 }
+
+/** Options that always stand in the same order tell no two versions apart. */
+const hasOwnOrder = ({ ask }: Direction) => ask.steps.some(({ decide }) => decide?.inOrder);
 
 /** Every number that is asked differs from that of another version, beyond rounding; answers in words have their own arrangement. */
 function differs({ answers }: Question, values: Exact): boolean {
