@@ -66,11 +66,16 @@ function drawingBackwards({ family, choice, body, givens, fixed }: Direction, by
       const value = values.get(id)?.[0];
       if (readings[id] !== undefined) taken[id] = readings[id];
       else if (value === undefined) taken[id] = oneOf(id, body.quantities[id]!, random);
-      else if (endsWithin(value, 3) && isNeat(body.quantities[id]!, value)) taken[id] = asPrinted(value);
+      else if (endsWithin(value, 3) && isNeat(body.quantities[id]!, value)) taken[id] = printedAs(body.quantities[id]!, value);
       else return undefined;
     }
     return taken;
   };
+}
+
+/** With the decimals of the scale it is read on, or to three figures. */
+function printedAs({ values }: Quantity, value: number): Written {
+  return values !== undefined && 'from' in values ? gridValue(value, values.step, 0) : asPrinted(value);
 }
 
 /** What the quantities are that no setter need give: their usual value, or how many rows are given. */

@@ -50,6 +50,8 @@ function scripted(text: string, letters: Record<string, string>, otherwise: stri
 function command(reader: Reader): string {
   const name = /^([A-Za-z]+|.)/.exec(reader.tex.slice(reader.at))![0];
   reader.at += name.length;
+  // A space after a name in letters only ends the name.
+  if (/[A-Za-z]$/.test(name)) while (reader.tex[reader.at] === ' ') reader.at++;
   const sign = SIGNS[name];
   if (sign !== undefined) return sign;
   switch (name) {
