@@ -14,10 +14,11 @@ export const STUDENTS: Recipient[] = [
 
 const WIRES = 'wires: ["constantan, SWG 28, 60 cm", "nichrome, SWG 26, 45 cm"]\n';
 
-/** Every HTML document of a pack, by the file it would be printed to: the very text that the press receives. */
+/** Every HTML document of a pack, by the file it would be printed to: the very text that the press receives. An experiment that is named has its usual wires. */
 export async function packHtml(more: string, students: readonly Recipient[] = STUDENTS): Promise<Map<string, string>> {
   const tables = loadTables();
-  const order = readOrder(`${WIRES}seed: pages\n${more}`, 'order.yaml', knownNames(tables));
+  const wires = more.includes('experiment:') ? '' : WIRES;
+  const order = readOrder(`${wires}seed: pages\n${more}`, 'order.yaml', knownNames(tables));
   const issues = issueSheets({ order, experiment: experimentNamed(order.experiment), tables, secret: 'pages' }, students);
   const documents = new Map<string, string>();
   const press = {

@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
+import { experiments } from '../../generators/experiments/index.ts';
 import { describeWith } from '../outside.ts';
 import { packHtml } from './pack-html.ts';
 
@@ -33,6 +34,17 @@ describeWith(['java'], 'every page of a pack is valid HTML with its MathML and S
     ['readings off drawings', 'drawn: scale plugs gauge rule\n'],
   ])('%s', { timeout: 120_000 }, async (_, order) => {
     expect(await faults(await packHtml(order))).toBe('');
+  });
+
+  it('every experiment, on its usual wires', { timeout: 240_000 }, async () => {
+    const all = new Map<string, string>();
+    for (const [id, { readingsGiven }] of Object.entries(experiments)) {
+      for (const readings of readingsGiven ? ['printed'] : ['printed', 'blank']) {
+        for (const [file, html] of await packHtml(`experiment: ${id}\nreadings: ${readings}\nsingles: no\n`)) all.set(`${id}/${readings}/${file}`, html);
+      }
+    }
+    expect(all.size).toBeGreaterThan(50);
+    expect(await faults(all)).toBe('');
   });
 
   it('finds a planted fault', { timeout: 120_000 }, async () => {
