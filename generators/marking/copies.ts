@@ -33,8 +33,9 @@ export function copies(students: readonly StudentMarks[]): CopyQuestion[] {
     // A plain loop: a large class makes millions of these comparisons.
     for (let j = 0; j < students.length; j++) {
       if (j === i || students[j]!.absent) continue;
-      const same = compare(figures, i, j, wrong);
-      if (same) found.push({ student, other: students[j]!, ...same });
+      const other = students[j]!;
+      const question = compare(figures, i, j, wrong, (column) => shareSlip(student.answers[column]!, other.answers[column]!));
+      if (question) found.push({ student, other, ...question });
     }
     return found.sort((a, b) => b.telling.length - a.telling.length || b.same.length - a.same.length).slice(0, MOST_SHEETS);
   });
@@ -75,14 +76,21 @@ function figuresOf(students: readonly StudentMarks[]): Figures {
   };
 }
 
-function compare(figures: Figures, i: number, j: number, wrong: readonly number[]): Pick<CopyQuestion, 'same' | 'telling'> | undefined {
-  let tell = 0;
-  for (let k = 0; k < wrong.length; k++) if (isSame(figures, i, j, wrong[k]!)) tell++;
-  if (tell < TELL_WITHOUT_OWN) return undefined;
+function compare(figures: Figures, i: number, j: number, wrong: readonly number[], bySlip: (column: number) => boolean): Pick<CopyQuestion, 'same' | 'telling'> | undefined {
+  let alike = 0;
+  for (let k = 0; k < wrong.length; k++) if (isSame(figures, i, j, wrong[k]!)) alike++;
+  if (alike < TELL_WITHOUT_OWN) return undefined;
+  const telling = wrong.filter((column) => isSame(figures, i, j, column) && !bySlip(column));
+  if (telling.length < TELL_WITHOUT_OWN) return undefined;
   const written = Array.from({ length: figures.columns }, (_, column) => column).filter((column) => !Number.isNaN(figures.value[i * figures.columns + column]!));
   const same = written.filter((column) => isSame(figures, i, j, column));
   const nothingOwn = same.length === written.length && written.length >= FEWEST;
-  return tell >= TELL || nothingOwn ? { same, telling: wrong.filter((column) => same.includes(column)) } : undefined;
+  return telling.length >= TELL || nothingOwn ? { same, telling } : undefined;
+}
+
+/** Two who made the same slip, each on the own readings, have like values without knowing of each other. */
+export function shareSlip(mine: Marked, theirs: Marked): boolean {
+  return mine.explanations.some(({ slip, at }) => theirs.explanations.some((other) => other.slip === slip && other.at === at));
 }
 
 /** What the other wrote, to one unit in the last place that both have, or what is accepted on the other's sheet; a number that says next to nothing is no sign. */
