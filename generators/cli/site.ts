@@ -1,4 +1,5 @@
 import { existsSync } from 'node:fs';
+import { chmod } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { UserMistake } from '../mistake.ts';
 import { wholeFolder } from '../press/whole-folder.ts';
@@ -20,6 +21,8 @@ export const site: Command = {
     const folder = resolve(needed(flags['out'], 'say where the site goes: --out DIR'));
     if (existsSync(folder) && !existsSync(join(folder, 'notebook.css'))) throw new UserMistake([{ file: folder, what: 'the folder is there and holds no site; choose another with --out, or remove it' }]);
     await wholeFolder(folder, (partial) => buildSite(partial, mainLanguage()));
+    // A folder in the making is its owner's alone; a web server has to read this one.
+    await chmod(folder, 0o755);
     process.stdout.write(`Open ${join(folder, 'index.html')}, or put the folder on any web server.\n`);
   },
 };

@@ -1,6 +1,6 @@
 import type { Ask } from '../experiments/ask.ts';
 import type { Experiment } from '../experiments/experiment.ts';
-import { type Random, streams } from '../random.ts';
+import { type Random, type Streams, streams } from '../random.ts';
 import type { Sheet } from '../sheets/sheet.ts';
 import type { Kit } from './kit.ts';
 import type { SetCode } from './set-code.ts';
@@ -14,6 +14,10 @@ export interface PracticeSet {
   wires: number[];
   /** What lay behind the readings: the bench is set up again from it. */
   truth: Record<string, number>;
+  /** The record comes filled in, with mistakes to be found. */
+  isFinished: boolean;
+  /** The streams that it was drawn from: the same names give the same apparatus again. */
+  streams: Streams;
 }
 
 /** Benches that gave no usable set; a plan that passed makes more than a few of these unbelievable. */
@@ -31,9 +35,9 @@ export function makeSet(experiment: Experiment, kit: Kit, code: SetCode): Practi
     const ask: Ask = { ...kit.ask, wire: wire!, others };
     const observed = experiment.observe(ask, own);
     if (!observed) continue;
-    const { form, readings, truth } = observed;
+    const { form, readings, truth, finished } = observed;
     const sheet: Sheet = { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: kit.conventions };
-    return { code, sheet, ask, wires, truth };
+    return { code, sheet, ask, wires, truth, isFinished: finished !== undefined, streams: own };
   }
   throw new Error(`no usable set of readings for ${code} in ${MOST_FAILURES} draws`);
 }

@@ -1,5 +1,6 @@
 import { slipped, slipsOf } from '../marking/slipped.ts';
 import { formulaCode } from '../quantities/formula-code.ts';
+import { formula } from '../quantities/formula.ts';
 import type { Formula } from '../quantities/made-formula.ts';
 import type { Program } from '../quantities/program.ts';
 
@@ -19,7 +20,10 @@ function withEachSlip(program: Program): Program[] {
 }
 
 function formulasOf({ steps, compiled }: Program): Formula[] {
+  const known = new Set(steps.map(({ id }) => id));
   return steps.flatMap((step) => {
+    // A summary's slip is read as it stands when the steps are checked, and made on the means when it is tried.
+    if (step.kind === 'summary') return (step.slips ?? []).map((slip) => formula(slip.as, known));
     if (step.kind !== 'relation') return [];
     const { as, model, routes, slips } = compiled(step.id);
     return [as, model, ...routes.flatMap((route) => [...route.via.map((line) => line.as), route.as]), ...slips.map((slip) => slip.as)];

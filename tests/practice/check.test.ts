@@ -1,15 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { checkAll, figuresBefore, workingLines } from '../../generators/practice/check.ts';
 import { setCode } from '../../generators/practice/set-code.ts';
-import { experiments } from '../../generators/experiments/index.ts';
 import { slipped, slipsOf } from '../../generators/marking/slipped.ts';
 import { exactly } from '../../generators/marking/reach.ts';
 import { round } from '../../generators/quantities/written.ts';
-import { pageOf, setOf } from './pages.ts';
+import { pageOf, practised, setOf } from './pages.ts';
 
 const CODES = [3, 4, 5].map(setCode);
 
-describe.each(Object.keys(experiments))('practising %s', (id) => {
+describe.each(practised)('practising %s', (id) => {
   it('takes the key as right in every place', () => {
     for (const code of CODES) {
       const { set, steps, places, right } = setOf(id, code);

@@ -1,6 +1,6 @@
 import { loadTables, loadWords } from '../../generators/cli/content.ts';
 import { loadMarkingWords } from '../../generators/cli/marking-content.ts';
-import { type PracticePage, practicePage } from '../../generators/cli/site/practice-page.ts';
+import { type PracticePage, isWorkedOut, practicePage } from '../../generators/cli/site/practice-page.ts';
 import { experiments } from '../../generators/experiments/index.ts';
 import { type PracticeSet, makeSet } from '../../generators/practice/make-set.ts';
 import { type Place, placesOf } from '../../generators/practice/places.ts';
@@ -10,6 +10,9 @@ import { programOf } from '../../generators/sheets/issue.ts';
 import { workOut } from '../../generators/sheets/worked.ts';
 
 const made = new Map<string, PracticePage>();
+
+/** Experiments that have a page. */
+export const practised = Object.values(experiments).filter((experiment) => isWorkedOut(experiment, loadTables())).map(({ id }) => id);
 
 /** The page of an experiment, made once. */
 export function pageOf(id: string): PracticePage {

@@ -1,13 +1,14 @@
-import { copyFile, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { copyFile, mkdir, readFile, readdir, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { join, relative } from 'node:path';
+import { extname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Eleventy from '@11ty/eleventy';
 import type { Experiment } from '../../experiments/experiment.ts';
 import { experiments } from '../../experiments/index.ts';
 import { makeSet } from '../../practice/make-set.ts';
 import { placesOf } from '../../practice/places.ts';
-import type { PracticeWords } from '../../practice/page/data.ts';
+import type { BenchWords, PracticeWords } from '../../practice/page/data.ts';
 import { MATHS_CUT } from '../../press/maths-face.ts';
 import { symbolLine } from '../../quantities/working.ts';
 import { programOf } from '../../sheets/issue.ts';
@@ -16,7 +17,7 @@ import { loadSiteWords, loadTables, loadWords } from '../content.ts';
 import { loadMarkingWords } from '../marking-content.ts';
 import { pageScript, practiceScript } from './bundle.ts';
 import { pageWords } from './page-words.ts';
-import { DEFAULT_SET, type PracticePage, practicePage } from './practice-page.ts';
+import { DEFAULT_SET, type PracticePage, isWorkedOut, practicePage } from './practice-page.ts';
 import { reference } from './reference.ts';
 import { siteTemplates } from './site-templates.ts';
 
@@ -24,17 +25,18 @@ const require = createRequire(import.meta.url);
 const templates = fileURLToPath(new URL('../../../templates/', import.meta.url));
 
 /** The words of the site's pages. */
-type SiteWords = Record<string, unknown> & { practice: PracticeWords };
+type SiteWords = Record<string, unknown> & { practice: PracticeWords; bench: BenchWords };
 
 /** Writes the whole site into a folder; `of` are the experiments that it holds. */
 export async function buildSite(folder: string, language: string, of: readonly Experiment[] = Object.values(experiments)): Promise<void> {
   const tables = loadTables();
   const site = loadSiteWords(language) as unknown as SiteWords;
-  const practice = of.map((experiment) => practicePage(experiment, tables, loadWords(language, experiment.id)));
+  const practice = of.filter((experiment) => isWorkedOut(experiment, tables)).map((experiment) => practicePage(experiment, tables, loadWords(language, experiment.id)));
   await mkdir(join(folder, 'experiments'), { recursive: true });
   await writePages(folder, { site, language, practice: practice.map(withLists), reference: reference(tables, practice) });
-  await writeScripts(folder, practice, site.practice, language);
+  await writeScripts(folder, practice, site, language);
   await writeLook(folder);
+  await writeOffline(folder);
 }
 
 /** Lists that the template walks: working beyond the record, and the key. */
@@ -71,13 +73,24 @@ async function writePages(folder: string, data: Readonly<Record<string, unknown>
       for (const [name, value] of Object.entries(data)) config.addGlobalData(name, value);
     },
   });
+  eleventy.disableLogger();
   await eleventy.write();
 }
 
-async function writeScripts(folder: string, pages: readonly PracticePage[], words: PracticeWords, language: string): Promise<void> {
+async function writeScripts(folder: string, pages: readonly PracticePage[], words: SiteWords, language: string): Promise<void> {
   await writeFile(join(folder, 'look.js'), await pageScript('look'));
   const marking = loadMarkingWords(language);
   await Promise.all(pages.map(async (one) => writeFile(join(folder, 'experiments', `${one.experiment.id}.js`), await practiceScript(one, pageWords(one, words, marking)))));
+}
+
+/** The worker that keeps the site, which is to know all its files; it goes last. */
+async function writeOffline(folder: string): Promise<void> {
+  const all = await readdir(folder, { recursive: true, withFileTypes: true });
+  const files = all.filter((each) => each.isFile()).map((each) => relative(folder, join(each.parentPath, each.name)).split(sep).join('/')).filter((name) => extname(name) !== '').sort();
+  const digest = createHash('sha256');
+  for (const file of files) digest.update(file).update(await readFile(join(folder, file)));
+  const list = JSON.stringify({ files, digest: digest.digest('hex').slice(0, 16) });
+  await writeFile(join(folder, 'offline.js'), `self.slidewireFiles=${list};\n${await pageScript('offline')}`);
 }
 
 const TEXT = '@fontsource/stix-two-text/files/stix-two-text';

@@ -2,6 +2,7 @@ import { circuits } from '../../experiments/circuits.ts';
 import type { Experiment } from '../../experiments/experiment.ts';
 import { orderFromFlags } from '../../order/read-order.ts';
 import type { Order } from '../../order/schema.ts';
+import { benchReadings } from '../../practice/bench.ts';
 import { type Fillings, type ReadySentences, fillings } from '../../practice/fillings.ts';
 import type { Kit } from '../../practice/kit.ts';
 import { type PracticeSet, makeSet } from '../../practice/make-set.ts';
@@ -35,11 +36,19 @@ export interface PracticePage {
   /** Quantities that can be negative, and those that are written with a power of ten. */
   signed: string[];
   scientific: string[];
+  /** Its readings can be taken on the bench in the page. */
+  hasBench: boolean;
 }
 
+/** Whether a student works the record out; one that comes filled in, for its mistakes to be found, is for paper alone so far. */
+export function isWorkedOut(experiment: Experiment, tables: Tables): boolean {
+  return !makeSet(experiment, makeKit(usualOrder(experiment, tables), experiment, tables), DEFAULT_SET).isFinished;
+}
+
+const usualOrder = (experiment: Experiment, tables: Tables) => orderFromFlags({ experiment: experiment.id, seed: 'practice' }, knownNames(tables));
+
 export function practicePage(experiment: Experiment, tables: Tables, words: Words): PracticePage {
-  const known = knownNames(tables);
-  const order = orderFromFlags({ experiment: experiment.id, seed: 'practice' }, known);
+  const order = usualOrder(experiment, tables);
   const kit = makeKit(order, experiment, tables);
   const sets = Array.from({ length: SAMPLES }, (_, i) => makeSet(experiment, kit, setCode(i)));
   const programs = [...new Set([...sets.map(({ sheet }) => sheet.form), ...decidedForms(experiment, sets)].map((form) => programOf(experiment, { form })))];
@@ -54,6 +63,7 @@ export function practicePage(experiment: Experiment, tables: Tables, words: Word
     programs,
     ready,
     page,
+    hasBench: benchReadings(programOf(experiment, first.sheet), first) !== undefined,
     slots: fillings(first, programOf(experiment, first.sheet), experiment.layout, ready, words.spoken),
     ...kindsOfNumbers(experiment, sets),
   };

@@ -1,3 +1,4 @@
+import type { FaultName } from '../../apparatus/faults.ts';
 import type { SpokenWords } from '../../quantities/spoken.ts';
 import type { MarkingWords } from '../../marking/words.ts';
 import type { FigureWords } from '../../figures/words.ts';
@@ -19,6 +20,16 @@ export interface PracticeWords
   >;
 }
 
+/** The words of the bench. */
+export interface BenchWords
+  extends Sentences<
+    | 'plug' | 'R' | 'at' | 'seen' | 'zero' | 'left' | 'right' | 'stopLeft' | 'stopRight' | 'lifted' | 'dragging' | 'warm' | 'keyOpen' | 'entered' | 'outside' | 'stillIn'
+  > {
+  keys: Sentences<'open' | 'closed'>;
+  protectives: Sentences<'in' | 'out'>;
+  faults: Sentences<FaultName>;
+}
+
 /** What the build writes into the script of one experiment. */
 export interface PageData {
   experiment: Experiment;
@@ -29,5 +40,5 @@ export interface PageData {
   formulas: Readonly<Record<string, ReadyFormula>>;
   signed: readonly string[];
   scientific: readonly string[];
-  words: { practice: PracticeWords; spoken: SpokenWords; marking: Pick<MarkingWords, 'plain' | 'slips'>; figures?: FigureWords };
+  words: { practice: PracticeWords; bench?: BenchWords; spoken: SpokenWords; marking: Pick<MarkingWords, 'plain' | 'slips'>; figures?: FigureWords };
 }

@@ -37,4 +37,11 @@ function startLook(): void {
   });
 }
 
+/** Opened over the web, the site works without a connection after the first visit; from a folder it needs none. */
+function startOffline(): void {
+  const { root } = document.currentScript!.dataset;
+  if (location.protocol.startsWith('http') && 'serviceWorker' in navigator) navigator.serviceWorker.register(`${root}offline.js`).catch(() => {});
+}
+
 startLook();
+startOffline();

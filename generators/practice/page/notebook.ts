@@ -1,4 +1,5 @@
 import { type Program, program } from '../../quantities/program.ts';
+import { benchReadings, withOwnReadings } from '../bench.ts';
 import { type Answer, checkAll } from '../check.ts';
 import { fillings } from '../fillings.ts';
 import { type PracticeSet, makeSet } from '../make-set.ts';
@@ -21,6 +22,10 @@ export interface Help {
 /** One set on the page, with what the student wrote in it. */
 export interface Notebook {
   set: PracticeSet;
+  /** The set as it is printed, where the student has taken readings of their own. */
+  printed: PracticeSet;
+  /** Readings that the student took on the bench, by place. */
+  own: Texts;
   steps: Program;
   places: Place[];
   texts: Texts;
@@ -30,20 +35,26 @@ export interface Notebook {
   known: Map<string, Answer>;
 }
 
-/** Makes the set of a code, shows it in the page's slots, and takes up what was written in it before. */
+/** Makes the set of a code, shows it in the page's slots, and takes up what was written in it before, with the readings that the student took on its bench. */
 export function openSet({ experiment, kit, ready, words, drawnSlots }: PageData, code: SetCode): Notebook {
   const { layout } = experiment;
-  const set = makeSet(experiment, kit, code);
-  const steps = program(experiment.steps(set.sheet.form));
+  const printed = makeSet(experiment, kit, code);
+  const steps = program(experiment.steps(printed.sheet.form));
+  const own = kept(benchName(kit.experiment, code));
+  const onBench = benchReadings(steps, printed);
+  const set = onBench ? withOwnReadings(printed, onBench, own) : printed;
   const slots = { ...fillings(set, steps, layout, ready, words.spoken), ...drawnSlots?.(set, steps, layout, words.figures!) };
   for (const slot of all('[data-slot]')) slot.innerHTML = slots[slot.dataset['slot']!] ?? '';
   const places = placesOf(steps, layout, set.sheet).filter(({ key }) => holderOf(key));
-  const notebook: Notebook = { set, steps, places, texts: kept(nameOf(set)), fields: new Map(), helps: new Map(), known: new Map() };
+  const notebook: Notebook = { set, printed, own, steps, places, texts: kept(nameOf(set)), fields: new Map(), helps: new Map(), known: new Map() };
   judgeAll(notebook);
   return notebook;
 }
 
 const nameOf = ({ sheet, code }: PracticeSet) => `practice:${sheet.experiment}:${code}`;
+
+/** Under which the readings from the bench of a set are kept. */
+export const benchName = (experiment: string, code: SetCode) => `bench:${experiment}:${code}`;
 
 /** Where a place stands on the page. */
 export const holderOf = (key: string) => document.querySelector<HTMLElement>(`[data-place="${key}"]`);

@@ -1,8 +1,10 @@
 import { provideFormulas } from '../formula.ts';
 import { type SetCode, readSetCode } from '../set-code.ts';
 import type { PageData } from './data.ts';
+import { startBench } from './bench.ts';
 import { putFields } from './fields.ts';
-import { type Notebook, openSet } from './notebook.ts';
+import { type Texts, keep } from './kept.ts';
+import { type Notebook, benchName, openSet } from './notebook.ts';
 import { rowByRow } from './rows.ts';
 import { setTools } from './tools.ts';
 
@@ -10,9 +12,19 @@ import { setTools } from './tools.ts';
 export function startPractice(data: PageData): void {
   provideFormulas(data.formulas);
   let notebook: Notebook;
-  const open = () => {
-    notebook = openSet(data, readSetCode(location.hash) ?? (document.body.dataset['set'] as SetCode));
+  const code = () => readSetCode(location.hash) ?? (document.body.dataset['set'] as SetCode);
+  const show = () => {
+    notebook = openSet(data, code());
     putFields(notebook, data);
+  };
+  const take = (own: Texts) => {
+    keep(benchName(data.kit.experiment, code()), own);
+    show();
+  };
+  const putOnBench = data.words.bench && startBench(data.words.bench, take);
+  const open = () => {
+    show();
+    putOnBench?.(notebook);
   };
   addEventListener('hashchange', open);
   rowByRow(data.words.practice);
