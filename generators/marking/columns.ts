@@ -31,7 +31,7 @@ export function columnsOf(scheme: Scheme, experiment: Experiment, sheets: readon
     const common = { id, unit: step.unit, digits: step.digits, marks: step.unit === '' ? { ...marks, unit: 0 } : marks };
     if (step.per === undefined) return [{ ...common, row: 0, inTable: false }];
     const most = Math.max(...sheets.map((sheet) => rowsIn({ steps }, step.per!, sheet.readings)));
-    return (rows ?? Array.from({ length: most }, (_, i) => i + 1)).map((row) => ({ ...common, row: row - 1, inTable: true }));
+    return Array.from({ length: most }, (_, i) => i + 1).filter((row) => rows?.includes(row) ?? true).map((row) => ({ ...common, row: row - 1, inTable: true }));
   });
   const place = ({ id }: Column) => steps.findIndex((step) => step.id === id);
   return columns.sort((a, b) => place(a) - place(b) || a.row - b.row);
