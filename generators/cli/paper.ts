@@ -1,89 +1,104 @@
-import { existsSync, readFileSync } from 'node:fs';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { UserMistake } from '../mistake.ts';
-import { type PaperPage, type PaperWords, answersHtml, versionHtml } from '../press/paper-documents.ts';
+import { readPaper } from '../order/paper-order.ts';
+import { decodeText } from '../order/text.ts';
+import { markTable } from '../papers/demands.ts';
+import { keysOf, makePaper } from '../papers/paper.ts';
+import { versionView } from '../papers/view.ts';
 import { openPress } from '../press/print.ts';
 import { wholeFolder } from '../press/whole-folder.ts';
-import { markTable, unmet } from '../questions/demands.ts';
-import { csv } from '../questions/export.ts';
-import { type Version, keyOf, makeVersions } from '../questions/paper.ts';
-import { type PaperQuestionView, versionView } from '../questions/paper-view.ts';
 import { streams } from '../random.ts';
-import { readCommandLine } from './command-line.ts';
+import { bytes } from './asked.ts';
+import { needed } from './class-order.ts';
+import { type Flag, readCommandLine } from './command-line.ts';
 import type { Command } from './command.ts';
-import { type PaperFile, readPaperFile } from './paper-file.ts';
+import { loadFigureWords } from './content.ts';
+import { type WrittenPaper, printPaper, writeExports } from './paper-files.ts';
+import { planOf } from './paper-plan.ts';
 import { loadFamilyWords, loadPaperWords, loadQuestionWords } from './question-words.ts';
+import { addUsed, readUsed } from './used-questions.ts';
 
-const OUT = { name: 'out', many: false, takes: 'a folder', meaning: 'where the paper goes' };
+const KINDS = ['print', 'csv', 'json', 'qti'] as const;
+const FLAGS: readonly Flag[] = [
+  { name: 'out', many: false, takes: 'the path of a folder', meaning: 'where the paper goes' },
+  { name: 'as', many: true, takes: `one of the words ${KINDS.join(', ')}; may be repeated`, meaning: 'what is written; everything where it is left out' },
+];
 const LANGUAGE = 'en';
 
 export const paper: Command = {
   usage: 'paper PAPER.yaml --out DIR',
-  about: 'a question paper in parallel versions, a mark scheme each, and the answers of all on a page',
-  help: () => `slidewire ${paper.usage}\n    ${paper.about}\n\n  --${OUT.name}  ${OUT.meaning}\n        takes ${OUT.takes}`,
+  about: 'a question paper in parallel versions or for each candidate, mark schemes, the answers on a page, and the questions as CSV, JSON and QTI',
+  help: () => [`slidewire ${paper.usage}`, `    ${paper.about}`, ...FLAGS.map(({ name, meaning, takes }) => `\n  --${name}  ${meaning}\n        takes ${takes}`)].join('\n'),
   async run(args) {
-    const { flags, positionals } = readCommandLine(args, [OUT]);
-    const [path] = positionals;
-    const out = flags['out'];
-    if (path === undefined || positionals.length > 1) throw new UserMistake('name one paper file: slidewire paper PAPER.yaml --out DIR');
-    if (typeof out !== 'string') throw new UserMistake('say where the paper goes: --out DIR');
-    const asked = readPaperFile(path);
-    const usedFile = asked.used === undefined ? undefined : resolve(dirname(path), asked.used);
-    const used = usedKeys(usedFile);
-    const names = Array.from({ length: asked.versions }, (_, i) => String.fromCharCode(65 + i));
-    const versions = makeVersions(asked.items, names, streams(asked.seed ?? crypto.randomUUID()), new Set(used));
-    const table = markTable(versions[0]!);
-    const mistakes = unmet(table, asked.marks as Parameters<typeof unmet>[1]).map((mistake) => ({ file: basename(path), ...mistake }));
-    if (mistakes.length > 0) throw new UserMistake(mistakes);
-    await write(resolve(out), asked, versions, table);
-    if (usedFile !== undefined) await writeFile(usedFile, `${JSON.stringify([...used, ...versions.flatMap(({ questions }) => questions.map(({ question }) => keyOf(question)))], null, 1)}\n`);
-    process.stdout.write(`${versions.length} versions of ${table.total} marks, ${versions[0]!.questions.length} questions each: ${out}\n`);
+    const { flags, positionals } = readCommandLine(args, FLAGS);
+    const [path, ...more] = positionals;
+    if (path === undefined || more.length > 0) throw new UserMistake('give one file: slidewire paper PAPER.yaml --out DIR');
+    const out = resolve(needed(flags['out'], 'say where the paper goes: --out DIR'));
+    const kinds = kindsOf(flags['as']);
+    const file = basename(path);
+    const { text, notices } = decodeText(bytes(path), file);
+    const order = readPaper(text, file);
+    const random = streams(order.seed ?? crypto.randomUUID());
+    const usedFile = order.used === undefined ? undefined : resolve(dirname(path), order.used);
+    const used = readUsed(usedFile);
+    const { plan, notices: ofClass } = planOf(order, path, random, new Set(used));
+    for (const notice of [...notices, ...ofClass]) process.stderr.write(`${notice}\n`);
+    const versions = inFile(file, () => makePaper(plan, random));
+    const content = contentOf();
+    const views = versions.map((version, v) => versionView(version, v, content));
+    const table = markTable(versions[0]!.items.map(({ entry }) => entry));
+    const { words, shared } = content;
+    const written: WrittenPaper = {
+      versions,
+      views,
+      page: { title: order.title, time: order.time, instructions: order.instructions ?? words.usual, deviation: words.deviation[order.sd]!, table, print: { language: LANGUAGE, paper: order.paper, size: order.size }, words: { ...shared.headings, ...words, tags: shared.tags } },
+    };
+    await wholeFolder(out, (partial) => fill(partial, written, kinds));
+    if (usedFile !== undefined) await addUsed(usedFile, used, keysOf(versions));
+    const kind = plan.isClass ? 'candidates' : versions.length === 1 ? 'version' : 'versions';
+    process.stdout.write(`${versions.length} ${kind}, ${versions[0]!.items.length} questions of ${table.total} marks each: ${out}\n`);
   },
 };
 
-/** Questions of earlier papers, which are not asked again. */
-function usedKeys(file: string | undefined): string[] {
-  if (file === undefined || !existsSync(file)) return [];
+type Kind = (typeof KINDS)[number];
+
+function kindsOf(value: unknown): readonly Kind[] {
+  const asked = value === undefined ? KINDS : [value].flat();
+  for (const kind of asked) if (!(KINDS as readonly unknown[]).includes(kind)) throw new UserMistake([{ field: '--as', what: `"${String(kind)}" is none of ${KINDS.join(', ')}` }]);
+  return asked as readonly Kind[];
+}
+
+/** Mistakes of what the file asks for, with its name. */
+function inFile<T>(file: string, work: () => T): T {
   try {
-    const keys = JSON.parse(readFileSync(file, 'utf8')) as unknown;
-    if (Array.isArray(keys) && keys.every((key) => typeof key === 'string')) return keys;
-  } catch {
-    // Told below, with what to do.
+    return work();
+  } catch (error) {
+    if (error instanceof UserMistake) throw new UserMistake(error.mistakes.map((mistake) => ({ file, ...mistake })));
+    throw error;
   }
-  throw new UserMistake([{ file: basename(file), what: 'this is no list of used questions; name the file that an earlier paper wrote, or one that is not there yet' }]);
 }
 
-async function write(out: string, asked: PaperFile, versions: readonly Version[], table: PaperPage['table']): Promise<void> {
-  const shared = loadQuestionWords(LANGUAGE);
-  const words = { ...shared.headings, tags: shared.tags, ...loadPaperWords(LANGUAGE) } as PaperWords;
-  const page: PaperPage = {
-    title: asked.title,
-    time: asked.time,
-    instructions: asked.instructions ?? words.usual,
-    deviation: words.deviation[asked.sd]!,
-    table,
-    print: { language: LANGUAGE, paper: asked.paper, size: asked.size },
-    words,
+function contentOf() {
+  const words = loadPaperWords(LANGUAGE);
+  const read = new Map<string, ReturnType<typeof loadFamilyWords>>();
+  const wordsOf = (family: string) => {
+    const found = read.get(family) ?? loadFamilyWords(LANGUAGE, family);
+    read.set(family, found);
+    return found;
   };
-  const views = versions.map((version) => ({ name: version.name, questions: versionView(version, (family) => loadFamilyWords(LANGUAGE, family), shared) }));
-  await wholeFolder(out, (partial) => fill(partial, page, views));
+  return { wordsOf, shared: loadQuestionWords(LANGUAGE), figures: loadFigureWords(LANGUAGE), stories: words.stories, words };
 }
 
-type Views = { name: string; questions: PaperQuestionView[] }[];
-
-async function fill(folder: string, page: PaperPage, views: Views): Promise<void> {
-  for (const whose of ['candidates', 'teacher']) await mkdir(join(folder, whose), { recursive: true });
+async function fill(folder: string, written: WrittenPaper, kinds: readonly Kind[]): Promise<void> {
+  await mkdir(join(folder, 'teacher'), { recursive: true });
+  for (const [name, content] of Object.entries(writeExports(written, kinds))) await writeFile(join(folder, 'teacher', name), content);
+  if (!kinds.includes('print')) return;
+  await mkdir(join(folder, 'candidates'), { recursive: true });
   const press = await openPress();
   try {
-    for (const { name, questions } of views) {
-      await press.print(versionHtml(page, 'paper', name, questions), join(folder, 'candidates', `paper-${name}.pdf`));
-      await press.print(versionHtml(page, 'scheme', name, questions), join(folder, 'teacher', `mark-scheme-${name}.pdf`));
-    }
-    await press.print(answersHtml(page, views), join(folder, 'teacher', 'answers.pdf'));
+    await printPaper(folder, written, press);
   } finally {
     await press.close();
   }
-  await writeFile(join(folder, 'teacher', 'questions.csv'), csv(views));
-  await writeFile(join(folder, 'teacher', 'questions.json'), `${JSON.stringify({ format: 1, title: page.title, marks: page.table, versions: views }, null, 1)}\n`);
 }

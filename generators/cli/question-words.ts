@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
+import type { PaperWords } from '../press/paper-documents.ts';
 import type { FamilyWords, QuestionWords } from '../questions/words.ts';
 
 const folder = fileURLToPath(new URL('../../content/', import.meta.url));
@@ -18,6 +19,6 @@ export function loadQuestionWords(language: string): QuestionWords {
 }
 
 /** The words of a question paper's pages. */
-export function loadPaperWords(language: string): Record<string, unknown> {
-  return yaml(`${language}/paper`) as Record<string, unknown>;
+export function loadPaperWords(language: string): PaperWords {
+  return yaml(`${language}/paper`) as PaperWords;
 }

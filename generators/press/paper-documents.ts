@@ -1,19 +1,22 @@
 import type { Order } from '../order/schema.ts';
-import type { MarkTable } from '../questions/demands.ts';
-import type { PaperQuestionView } from '../questions/paper-view.ts';
+import { type MarkTable, PARTS } from '../papers/demands.ts';
+import type { ItemView, PartView, VersionView } from '../papers/view.ts';
 import { documentHtml } from './documents.ts';
 import { templates } from './templates.ts';
 
 /** Words of a paper's pages. */
-export interface PaperWords {
-  [heading: string]: unknown;
+export interface PaperWords extends Record<string, unknown> {
   usual: string[];
   forms: Record<string, string>;
   levels: Record<string, string>;
   tags: Record<string, string>;
   deviation: Record<string, string>;
+  stories: Record<string, string>;
+  correct: string;
+  incorrect: string;
 }
 
+/** What all pages of a paper share. */
 export interface PaperPage {
   title: string;
   time: string;
@@ -26,28 +29,44 @@ export interface PaperPage {
 
 type Page = Record<string, unknown>;
 
-function document({ print, title, words }: PaperPage, page: Page): string {
-  return documentHtml(templates(), { order: { ...print, sections: [] }, title, words, experiment: {} }, [page]);
+function document({ print, title, words }: PaperPage, pages: Page[], orientation: 'portrait' | 'landscape' = 'portrait'): string {
+  return documentHtml(templates(), { order: { ...print, sections: [] }, title, words, experiment: {}, orientation }, pages);
 }
 
-/** A candidate's paper, or its mark scheme. */
-export function versionHtml(paper: PaperPage, kind: 'paper' | 'scheme', version: string, questions: readonly PaperQuestionView[]): string {
+/** Papers of candidates, or their mark schemes, one after the other in one document. */
+export function versionsHtml(paper: PaperPage, kind: 'paper' | 'scheme', versions: readonly VersionView[]): string {
   const { title, time, instructions, deviation, table } = paper;
-  return document(paper, { template: kind, title, time, instructions, deviation, version, total: table.total, questions, foot: `${title} · ${version}` });
+  return document(paper, versions.map(({ name, roll, items }) => ({ template: kind, title, time, instructions, deviation, version: name, roll, isOwn: roll !== undefined, total: table.total, items, foot: `${title} · ${roll === undefined ? name : `${roll} ${name}`}` })));
 }
 
-/** The answers of all versions side by side, and the marks by topic, difficulty and form. */
-export function answersHtml(paper: PaperPage, versions: readonly { name: string; questions: readonly PaperQuestionView[] }[]): string {
-  const rows = versions[0]!.questions.map(({ number }, i) => ({ number, cells: versions.map(({ questions }) => cell(questions[i]!)) }));
-  return document(paper, { template: 'paper-answers', title: paper.title, versions, rows, table: tableLines(paper), deviation: paper.deviation, foot: paper.title });
+/** More columns than this lie better on a page on its side. */
+const PORTRAIT_COLUMNS = 4;
+
+/** The answers of all versions side by side, or of all candidates below each other, and the marks by topic, difficulty and form. */
+export function answersHtml(paper: PaperPage, versions: readonly VersionView[]): string {
+  const isClass = versions[0]!.roll !== undefined;
+  const [first] = versions as [VersionView];
+  const labels = first.items.flatMap(({ number, parts }) => parts.map(({ label }) => `${number} ${label}`.trim()));
+  const cells = versions.map(({ items }) => items.flatMap(({ parts }) => parts.map(cell)));
+  const names = versions.map(({ name, roll }) => (roll === undefined ? name : `${roll} ${name}`));
+  const rows = isClass ? names.map((name, v) => ({ name, cells: cells[v]! })) : labels.map((name, q) => ({ name, cells: cells.map((column) => column[q]!) }));
+  const columns = isClass ? labels : names;
+  const page = { template: 'paper-answers', title: paper.title, isClass, columns, rows, table: tableLines(paper), total: paper.table.total, asked: first.items.map((item) => lineOf(item, paper)), deviation: paper.deviation, foot: paper.title };
+  return document(paper, [page], columns.length > PORTRAIT_COLUMNS ? 'landscape' : 'portrait');
 }
 
-function cell({ view, options }: PaperQuestionView): Page {
+function cell({ view, options }: PartView): Page {
   const letter = options.find(({ isRight }) => isRight)?.letter;
-  return { pieces: view.answers, letter, say: letter === undefined ? view.verdicts[0]?.say : undefined };
+  return { pieces: letter === undefined ? view.answers : [], letter, say: letter === undefined ? view.verdicts[0]?.say : undefined };
 }
 
-function tableLines({ table, words }: PaperPage): { name: string; marks: number }[] {
-  const named = (part: Record<string, number>, names: Record<string, string>) => Object.entries(part).map(([name, marks]) => ({ name: names[name] ?? name, marks }));
-  return [...named(table.topics, words.tags), ...named(table.levels, words.levels), ...named(table.forms, words.forms), { name: String(words['marksInAll']), marks: table.total }];
+/** What each question is, for the setter. */
+function lineOf({ number, topic, level, form, marks, parts }: ItemView, { words }: PaperPage): Page {
+  return { number, title: parts.map(({ view }) => view.title).join('; '), topic: words.tags[topic] ?? topic, level: words.levels[level], form: words.forms[form], marks };
+}
+
+function tableLines({ table, words }: PaperPage): { part: unknown; lines: { name: string; marks: number }[] }[] {
+  const names = { topics: words.tags, levels: words.levels, forms: words.forms };
+  const headings = { topics: words['topic'], levels: words['level'], forms: words['form'] };
+  return PARTS.map((part) => ({ part: headings[part], lines: Object.entries(table[part]).sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, marks]) => ({ name: names[part][name] ?? name, marks })) }));
 }

@@ -1,0 +1,101 @@
+import { z } from 'zod';
+import { round } from '../../quantities/written.ts';
+import { sentenceText } from '../../questions/view.ts';
+import type { MarkTable } from '../demands.ts';
+import { FORMS, PART_FORMS } from '../forms.ts';
+import type { Made } from '../item.ts';
+import type { Version } from '../paper.ts';
+import type { PartView, VersionView } from '../view.ts';
+
+const text = (meaning: string) => z.string().describe(meaning);
+const marks = (meaning: string) => z.number().int().nonnegative().describe(meaning);
+
+const answer = z.strictObject({
+  symbol: text('what is asked for'),
+  value: z.number().describe('the answer in its unit, not rounded'),
+  shown: text('the answer as the mark scheme writes it, with its unit'),
+  unit: text('the unit, empty for a pure number'),
+  from: z.number().describe('least value accepted'),
+  to: z.number().describe('greatest value accepted'),
+});
+
+const option = z.strictObject({
+  letter: text('A, B, …'),
+  text: text('the option'),
+  right: z.boolean(),
+  feedback: text('what is said to who chose it; empty where there is nothing to say').optional(),
+});
+
+const slip = z.strictObject({ values: z.record(z.string(), z.number()).describe('what the slip makes of each answer, by symbol'), feedback: z.string() });
+
+const part = z.strictObject({
+  label: text('(a), (b) … in a case, else empty'),
+  family: text('id of the family, see slidewire families'),
+  ask: text('direction of asking'),
+  form: z.enum(PART_FORMS),
+  marks: marks('marks of this part'),
+  text: text('the question as a sentence'),
+  figure: text('what the figure shows, in words').optional(),
+  options: z.array(option),
+  answers: z.array(answer).describe('numbers that are asked for'),
+  words: z.array(z.string()).describe('answers in words'),
+  working: z.array(z.strictObject({ say: z.string(), lines: z.array(z.string()), marks: z.number().int() })),
+  slips: z.array(slip),
+});
+
+/** The questions of a paper as data; the same as JSON Schema stands beside every export. */
+export const questionsSchema = z.strictObject({
+  format: z.literal('slidewire questions 1'),
+  title: z.string(),
+  deviation: text('which standard deviation is asked for'),
+  marks: z.strictObject({ total: z.number().int(), topics: z.record(z.string(), z.number().int()), levels: z.record(z.string(), z.number().int()), forms: z.record(z.string(), z.number().int()) }),
+  versions: z.array(
+    z.strictObject({
+      name: text('A, B, …, or the name of a candidate'),
+      roll: text('roll number of a candidate').optional(),
+      questions: z.array(
+        z.strictObject({ number: z.number().int().positive(), form: z.enum(FORMS), topic: z.string(), level: text('1 easy, 2 middling, 3 hard'), marks: marks('marks of the question'), story: text('what a case tells first').optional(), parts: z.array(part).min(1) }),
+      ),
+    }),
+  ),
+});
+
+export type Questions = z.infer<typeof questionsSchema>;
+export type PartData = Questions['versions'][number]['questions'][number]['parts'][number];
+
+/** A paper as data. */
+export function questions(title: string, deviation: string, table: MarkTable, versions: readonly Version[], views: readonly VersionView[]): Questions {
+  const { total, topics, levels, forms } = table;
+  return {
+    format: 'slidewire questions 1',
+    title,
+    deviation,
+    marks: { total, topics, levels, forms },
+    versions: views.map(({ name, roll, items }, v) => ({
+      name,
+      ...(roll !== undefined && { roll }),
+      questions: items.map(({ parts, ...rest }, i) => ({ ...rest, parts: parts.map((one, p) => partData(one, versions[v]!.items[i]!.parts[p]!)) })),
+    })),
+  };
+}
+
+function partData({ label, form, marks: points, view, options, figure }: PartView, { question, accept }: Made): PartData {
+  const symbol = (id: string) => view.answers.find((one) => one.id === id)?.symbol.text ?? id;
+  return {
+    label,
+    family: view.family,
+    ask: view.direction,
+    form,
+    marks: points,
+    text: `${sentenceText(view.stem)} ${sentenceText(view.ask)}`,
+    ...(figure && { figure: figure.seen }),
+    options: options.map(({ letter, isRight, value, say, feedback }) => ({ letter, text: say ? sentenceText(say) : value!.text, right: isRight, ...(feedback && { feedback: sentenceText(feedback) }) })),
+    answers: question.answers.map(({ id, exact }, i) => ({ symbol: symbol(id), value: exact, shown: view.answers[i]!.value.text, unit: question.program.step(id).unit, from: accept[i]![0], to: accept[i]![1] })),
+    words: view.verdicts.map(({ say }) => sentenceText(say)),
+    working: view.steps.filter(({ lines }) => lines.length > 0).map(({ say, lines, marks: method }) => ({ say: say ? sentenceText(say) : '', lines: lines.map((line) => line.text), marks: method })),
+    slips: question.slips.map(({ answers }, i) => ({ values: Object.fromEntries(Object.entries(answers).map(([id, value]) => [symbol(id), Number(round(value, { figures: 6 }, 'even'))])), feedback: sentenceText(view.slips[i]!.say) })),
+  };
+}
+
+/** The schema of the data, for a file beside it. */
+export const questionsJsonSchema = (): unknown => z.toJSONSchema(questionsSchema, { target: 'draft-2020-12' });

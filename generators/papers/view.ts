@@ -1,0 +1,174 @@
+import type { FigureWords } from '../figures/words.ts';
+import { quantityLine } from '../quantities/working.ts';
+import { round, roundOutward } from '../quantities/written.ts';
+import { plainText } from '../questions/plain-text.ts';
+import { type QuestionView, type Sentence, type Shown, questionView } from '../questions/view.ts';
+import type { FamilyWords, QuestionWords } from '../questions/words.ts';
+import { drawFigure, latitudeOf, readsOff } from './figures.ts';
+import type { Form } from './forms.ts';
+import type { Made } from './item.ts';
+import type { Version } from './paper.ts';
+
+/** An option under its letter: a value, or a sentence. */
+export interface OptionView {
+  letter: string;
+  isRight: boolean;
+  value?: Shown;
+  say?: Sentence;
+  /** What is said to who chose it. */
+  feedback?: Sentence;
+}
+
+/** A drawing, the symbols of what is read off it, and the readings with what is allowed either way. */
+export interface FigureView {
+  svg: string;
+  seen: string;
+  reads: Shown[];
+  readings: { value: Shown; slack: string }[];
+}
+
+export interface PartView {
+  /** '(a)' in a case. */
+  label: string;
+  form: Made['form'];
+  marks: number;
+  view: QuestionView;
+  options: OptionView[];
+  /** What is to be found, part by part, where the question has several. */
+  asked: { letter: string; symbol: Shown; marks: number; space: number }[];
+  /** Lines of answer space. */
+  space: number;
+  figure?: FigureView;
+}
+
+export interface ItemView {
+  number: number;
+  form: Form;
+  topic: string;
+  level: string;
+  marks: number;
+  story?: string;
+  parts: PartView[];
+}
+
+/** A version as templates and exports show it. */
+export interface VersionView {
+  name: string;
+  roll?: string;
+  items: ItemView[];
+}
+
+/** The content that a paper speaks with. */
+export interface PaperContent {
+  wordsOf(family: string): FamilyWords;
+  shared: QuestionWords;
+  figures: FigureWords;
+  stories: Readonly<Record<string, string>>;
+}
+
+const LETTERS = 'ABCDEFGH';
+const PARTS = 'abcdefgh';
+
+/** All questions of a version, numbered; `place` is that of the version among all, from 0. */
+export function versionView({ name, roll, items }: Version, place: number, content: PaperContent): VersionView {
+  return {
+    name,
+    ...(roll !== undefined && { roll }),
+    items: items.map(({ entry: { form, topic, level, marks, story }, parts }, i) => ({
+      number: i + 1,
+      form,
+      topic,
+      level,
+      marks,
+      ...(story !== undefined && { story: content.stories[story] ?? missing(story) }),
+      parts: parts.map((part, p) => partView(part, parts.length > 1 ? `(${PARTS[p]})` : '', `${place + 1}-${i + 1}-${p + 1}`, content)),
+    })),
+  };
+}
+
+function missing(story: string): never {
+  throw new Error(`the content of papers has no story "${story}"`);
+}
+
+function partView(made: Made, label: string, id: string, content: PaperContent): PartView {
+  const { question, form, marks, wording } = made;
+  const words = forForm(content.wordsOf(question.direction.family.id), made);
+  const plain = questionView(question, words, content.shared, { stem: wording, ask: wording });
+  const view = form === 'figure' ? asDrawn(made, plain, content) : plain;
+  const asked = form === 'structured' ? askedOf(made, view) : [];
+  return {
+    label,
+    form,
+    marks,
+    view,
+    options: optionViews(made, view, words, content.shared),
+    asked,
+    space: form === 'choice' || asked.length > 0 ? 0 : linesFor(marks),
+    ...(form === 'figure' && { figure: figureView(made, view, id, content) }),
+  };
+}
+
+/** A direction may be asked in other words where there are options: 'answer choice' in content. */
+function forForm(words: FamilyWords, { question: { direction: { name } }, form }: Made): FamilyWords {
+  const own = words.asks[`${name} ${form}`];
+  return own ? { ...words, asks: { ...words.asks, [name]: own } } : words;
+}
+
+/** Two lines a mark, and one to begin with. */
+const linesFor = (marks: number) => 1 + 2 * marks;
+
+/** The marks of each answer: of the lines of working up to it, and one for the answer with its unit. */
+function askedOf({ question: { direction } }: Made, view: QuestionView): PartView['asked'] {
+  const { steps, finds } = direction.ask;
+  const last = Math.max(...finds.map((id) => steps.findIndex((step) => step.id === id)));
+  let from = 0;
+  return [...finds].map((id, i) => {
+    const place = i === finds.length - 1 ? last : steps.findIndex((step) => step.id === id);
+    const marks = 1 + steps.slice(from, place + 1).reduce((sum, { marks: method = 1 }) => sum + method, 0);
+    from = Math.max(from, place + 1);
+    return { letter: PARTS[i]!, symbol: view.answers.find((answer) => answer.id === id)!.symbol, marks, space: linesFor(marks) - 1 };
+  });
+}
+
+/** The question without the readings that the drawing shows, and what is accepted off it. */
+function asDrawn({ question, accept }: Made, view: QuestionView, { shared }: PaperContent): QuestionView {
+  const hidden = readsOff(question.direction);
+  const bare = (sentence: Sentence): Sentence => ({ ...sentence, blanks: { ...sentence.blanks, ...Object.fromEntries(hidden.map((id) => [`${id}_told`, sentence.blanks[id]!])) } });
+  const answers = view.answers.map((answer, i) => {
+    const [low, high] = roundOutward(accept[i]!, { figures: 3 });
+    const { unit } = question.program.step(answer.id);
+    return { ...answer, low: shown(low, unit, shared), high: shown(high, unit, shared) };
+  });
+  return { ...view, stem: bare(view.stem), ask: bare(view.ask), answers };
+}
+
+function shown(written: string, unit: string, shared: QuestionWords): Shown {
+  const line = quantityLine(written, unit, shared.spoken);
+  return { ...line, text: plainText(line.tex) };
+}
+
+function figureView({ question: { direction, readings, program } }: Made, view: QuestionView, id: string, { figures, shared }: PaperContent): FigureView {
+  const { svg, seen } = drawFigure(direction, readings, `figure-${id}`, figures);
+  const ids = readsOff(direction);
+  const slack = latitudeOf(direction);
+  return {
+    svg,
+    seen,
+    reads: ids.map((one) => view.stem.blanks[one] as Shown),
+    readings: ids.map((one) => ({ value: view.givens.find((given) => given.id === one)!.value, slack: slack[one] === 0 ? '' : shown(String(slack[one]), program.step(one).unit, shared).text })),
+  };
+}
+
+function optionViews({ options = [], question }: Made, view: QuestionView, words: FamilyWords, shared: QuestionWords): OptionView[] {
+  const [answer] = question.answers;
+  return options.map(({ value, slip, isRight }, i): OptionView => {
+    const common = { letter: LETTERS[i]!, isRight };
+    if (typeof value === 'string') {
+      const { id } = question.direction.ask.steps.find(({ decide }) => decide)!;
+      return { ...common, say: { sentence: words.verdicts![id]![value]!, blanks: view.stem.blanks } };
+    }
+    const written = isRight ? answer!.shown : round(value, { figures: 3 }, 'even');
+    const feedback = view.slips.find(({ id }) => id === slip)?.say;
+    return { ...common, value: shown(written, question.program.step(answer!.id).unit, shared), ...(feedback && { feedback }) };
+  });
+}
