@@ -48,13 +48,16 @@ export function judge(sheet: Sheet, program: Program, columns: readonly Column[]
   const coarse = new Set<string>();
   const carried: Made[] = [];
   let allRight = true;
-  const whole = reach({ sheet, program, own });
-  let key: Map<string, Interval[]> | undefined;
-  const onKey = (id: string) => widened({ sheet, program, own: {} }, id, (key ??= reach({ sheet, program, own: {} })).get(id)!);
+  // Ranges are worked for all steps at once, and again only where a slip is carried forward.
+  const rangesOn = remembered(reach);
+  const onOwn = (work: Work): Ranges => (id) => widened(work, id, rangesOn(work).get(id)!);
+  const key: Work = { sheet, program, own: {} };
+  let work: Work = { sheet, program, own };
   return columns.map((column, i) => {
-    const work: Work = { sheet, program: slipped(program, carried), own };
-    const accept = work.program === program ? widened(work, column.id, whole.get(column.id)!) : reachOf(work, column.id);
-    const judged = judgeOne(work, column, entries[i]!, accept[column.row]!, () => others(work, program, coarse, allRight, onKey));
+    const steps = slipped(program, carried);
+    if (steps !== work.program) work = { ...work, program: steps };
+    const accept = onOwn(work)(column.id)[column.row]!;
+    const judged = judgeOne(work, column, entries[i]!, accept, () => others(work, program, coarse, allRight, onOwn(key)));
     allRight &&= judged.verdict === 'right' || judged.verdict === 'absent';
     for (const { slip, at, with: second } of judged.explanations.slice(0, 1)) {
       if (slip === 'rounded too far' || slip === 'cut off') coarse.add(column.id);
@@ -62,6 +65,16 @@ export function judge(sheet: Sheet, program: Program, columns: readonly Column[]
     }
     return judged;
   });
+}
+
+/** Gives the same result for the same object without working it again. */
+function remembered<In extends object, Out>(make: (of: In) => Out): (of: In) => Out {
+  const kept = new Map<In, Out>();
+  return (of) => {
+    const there = kept.get(of) ?? make(of);
+    kept.set(of, there);
+    return there;
+  };
 }
 
 /** The ranges of a step, one a row. */

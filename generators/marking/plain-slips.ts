@@ -1,5 +1,5 @@
 import type { Interval, Written } from '../quantities/step.ts';
-import { parts, shift } from '../quantities/written.ts';
+import { parts } from '../quantities/written.ts';
 import { lastPlace } from './last-place.ts';
 import { within } from './reach.ts';
 import type { PlainSlip } from './slip.ts';
@@ -18,10 +18,11 @@ export interface Wrong {
 /** Slips of writing and reckoning that turn a right value into this one. */
 export function plainSlips(wrong: Wrong): { slip: PlainSlip; places?: number }[] {
   const value = Number(wrong.written);
+  const [mantissa, exponent] = parts(wrong.written);
   const found: { slip: PlainSlip; places?: number }[] = [];
   if (value !== 0 && within(-value, wrong.right)) found.push({ slip: 'sign lost' });
   if (wrong.bare !== undefined && within(Number(wrong.bare), wrong.right)) found.push({ slip: 'unit beside the number' });
-  const places = value === 0 ? [] : TENS.filter((tens) => within(Number(shift(wrong.written, -tens)), wrong.right));
+  const places = value === 0 ? [] : TENS.filter((tens) => within(Number(`${mantissa}e${exponent - tens}`), wrong.right));
   found.push(...places.map((tens) => ({ slip: 'power of ten' as const, places: tens })));
   if (isRoundedTooFar(wrong)) found.push({ slip: 'rounded too far' });
   else if (isCutOff(wrong)) found.push({ slip: 'cut off' });
