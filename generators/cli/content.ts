@@ -30,7 +30,7 @@ export function loadTables(): Tables {
 export interface Words {
   spoken: SpokenWords;
   sheet: Record<string, unknown>;
-  experiment: { title: string; about: string; known: Record<string, string>; graphs?: GraphsInWords } & Record<string, unknown>;
+  experiment: { title: string; about: string; known: Record<string, string>; values?: Record<string, string>; graphs?: GraphsInWords } & Record<string, unknown>;
   figures: FigureWords;
 }
 

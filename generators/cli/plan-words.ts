@@ -63,3 +63,11 @@ function settingsInWords(settings: readonly Setting[]): string {
 
 export const one = (value: number) => round(value, { decimals: 1 }, 'even');
 export const three = (value: number) => round(value, { figures: 3 }, 'even');
+
+/** Results as a terminal can show them; others are called by their name in the words of the experiment. */
+const SYMBOLS: Record<string, string> = {
+  X: 'X', meanX: 'X', rho: 'ρ', meanAlpha: 'α', meanBeta: 'β', meanXc: 'X corrected', g: 'slope', b: 'intercept', X0: 'X at 0 °C', alphaRef: 'α',
+};
+
+/** What a result of the experiment is called, by the names of its quantities in content. */
+export const resultName = (id: string, names: Record<string, string> = {}) => SYMBOLS[id] ?? names[id] ?? id;

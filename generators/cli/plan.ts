@@ -16,7 +16,7 @@ import type { Command } from './command.ts';
 import { loadWords } from './content.ts';
 import { orderHelp } from './help.ts';
 import { makePrinter } from './pack-files.ts';
-import { one, planTable, three } from './plan-words.ts';
+import { one, planTable, resultName, three } from './plan-words.ts';
 import { silent } from './progress.ts';
 import { type PlannedWires, planWires } from './wires.ts';
 
@@ -29,20 +29,20 @@ export const plan: Command = {
     for (const notice of asked.notices) process.stderr.write(`${notice}\n`);
     const experiment = experimentNamed(asked.order.experiment);
     const { usable, refused } = planWires(asked);
-    for (const planned of usable) process.stdout.write(`${planned.wires.map(writeWireAsk).join(' and ')}\n    ${planInWords(asked, planned, experiment)}\n`);
+    for (const planned of usable) process.stdout.write(`${[planned.wires.map(writeWireAsk).join(' and '), ...planInWords(asked, planned, experiment)].join('\n    ')}\n`);
     if (refused.length > 0) throw new UserMistake(refused);
     const issues = dryRun(asked, experiment);
-    process.stdout.write(`${apartInWords(issues, asked.students.length)}\n`);
+    process.stdout.write(`${apartInWords(issues, asked.students.length, experiment)}\n`);
     process.stdout.write(`${await paperInWords(asked, issues)}\n`);
   },
 };
 
-function planInWords({ order }: Asked, { ask, plan }: PlannedWires, experiment: Experiment): string {
+function planInWords({ order }: Asked, { ask, plan }: PlannedWires, experiment: Experiment): string[] {
   return [
     ...(plan.balances.length > 0 ? [planTable(plan)] : []),
     ...plan.balances.map(rangeInWords),
     ...(experiment.layout.uncertain.length > 0 ? [uncertaintyInWords(order, ask, experiment)] : []),
-  ].join('\n    ');
+  ];
 }
 
 function rangeInWords({ of, usable }: Balance): string {
@@ -51,15 +51,13 @@ function rangeInWords({ of, usable }: Balance): string {
   return `usable${of === undefined ? '' : ` for ${of}`}: ${usable.length} settings from ${first.R} Ω (null at ${one(first.l)} cm) to ${last.R} Ω (${one(last.l)} cm)`;
 }
 
-/** Results as a terminal can show them, where their names do not say it. */
-const SYMBOLS: Record<string, string> = { meanX: 'X', rho: 'ρ', meanG: 'G', alpha: 'α', beta: 'β', meanAlpha: 'α', meanBeta: 'β', meanXc: 'X corrected' };
-
 /** The worst case on ideal readings, and the 95 % interval that a set of readings states on the average. */
 function uncertaintyInWords(order: Order, ask: PlannedWires['ask'], experiment: Experiment): string {
   const { form, readings } = experiment.ideal(ask);
   const ideal = worked(order, ask, experiment, { form, readings });
   const trials = Array.from({ length: TRIALS }, (_, i) => experiment.observe(ask, streams('plan').within('trial', i)));
   const sets = trials.flatMap((observed) => (observed ? [worked(order, ask, experiment, observed)] : []));
+  const { values } = loadWords(order.language, experiment.id).experiment;
   const size = (one: Worked, id: string) => Math.abs(one.cells(id)[0]!.exact);
   const list = (error: (one: Worked, id: string) => number, of: readonly Worked[]) =>
     experiment.layout.uncertain
@@ -67,7 +65,7 @@ function uncertaintyInWords(order: Order, ask: PlannedWires['ask'], experiment: 
         // Of a result that may be zero a percentage says nothing.
         const small = sets.some((one) => size(one, id) < SMALL * one.budget(id).expanded);
         const { unit } = ideal.program.step(id);
-        return `${SYMBOLS[id] ?? id} ± ${three(mean(of.map((one) => (small ? error(one, id) : (100 * error(one, id)) / size(one, id)))))} ${small ? unit : '%'}`.trim();
+        return `${resultName(id, values)} ± ${three(mean(of.map((one) => (small ? error(one, id) : (100 * error(one, id)) / size(one, id)))))} ${small ? unit : '%'}`.trim();
       })
       .join(', ');
   return [
@@ -96,16 +94,17 @@ function dryRun({ order, students, tables }: Asked, experiment: Experiment): Iss
   return issueSheets({ order, experiment, tables, secret: order.seed ?? 'plan' }, recipients);
 }
 
-function apartInWords(issues: readonly Issue[], students: number): string {
+function apartInWords(issues: readonly Issue[], students: number, { layout }: Experiment): string {
   const apart = issues.filter(({ shared }) => shared.length === 0).length;
   const whom = students > 0 ? `${students} students of the class list` : `${issues.length} students`;
   // The sheets before the first that had to share an answer stand apart from each other.
   const rolls = issues.map(({ roll }) => roll);
   const first = issues.findIndex(({ shared }, place) => shared.some(({ roll }) => rolls.indexOf(roll) < place));
   const materials = new Set(issues.flatMap(({ wires }) => wires.map((wire) => wire.split(',')[0])));
-  const alloys = `Sets of one material share its resistivity: ${[...materials].join(', ')}.`;
-  if (first === -1) return `All ${whom} get sets of their own: no right X, row or diameter of one would be accepted on another's sheet. ${alloys}`;
-  return `These wires and this box keep about ${first} students apart: with number ${first + 1} comes the first right answer that an earlier sheet would accept too. Of the ${whom}, ${apart} share no right answer with anyone. More wires, or wires of more gauges, keep more apart. ${alloys}`;
+  const alloys = layout.answers.includes('rho') ? ` Sets of one material share its resistivity: ${[...materials].join(', ')}.` : '';
+  if (layout.apart.length === 0) return `All ${whom} get sets drawn by lot, each in an order of its own; no single answer is kept apart from those of the others.`;
+  if (first === -1) return `All ${whom} get sets of their own: no row or result that tells sheets apart would be accepted on another's sheet.${alloys}`;
+  return `These wires and this box keep about ${first} students apart: with number ${first + 1} comes the first right answer that an earlier sheet would accept too. Of the ${whom}, ${apart} share no right answer with anyone. More wires, or wires of more gauges, keep more apart.${alloys}`;
 }
 
 /** Pages are counted on a sample that is really printed; where there is no browser, it says why. */

@@ -37,11 +37,9 @@ export const middle = ([low, high]: Range) => (low + high) / 2;
 export function planCareyFoster(ask: Ask): Plan {
   const { bench, rows, wire } = ask;
   const { wireResistance } = bench.bridge;
-  const strip = [...new Set(wireResistance)].map((ohmsPerCm): Balance => {
-    const ohms = 100 * ohmsPerCm;
-    return { of: `a bridge wire of ${three(ohms)} Ω opposite a copper strip`, X: ohms, usable: stripSettings(ask, ohmsPerCm), wanted: rows };
-  });
-  const arms = { of: 'X (R is P and Q, set alike)', X: nominalResistance(wire), usable: armSettings(ask, middle(wireResistance)), wanted: rows };
+  const ends = wireResistance[0] === wireResistance[1] ? [''] : [' at its thickest', ' at its thinnest'];
+  const strip = ends.map((end, i): Balance => ({ of: `the bridge wire${end}`, X: 100 * wireResistance[i]!, usable: stripSettings(ask, wireResistance[i]!), wanted: rows }));
+  const arms = { of: 'X (P and Q both set to R)', X: nominalResistance(wire), usable: armSettings(ask, middle(wireResistance)), wanted: rows };
   return { balances: [arms, ...strip], unfit: unfitPair(ask) };
 }
 

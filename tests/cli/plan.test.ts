@@ -1,4 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { loadWords } from '../../generators/cli/content.ts';
+import { resultName } from '../../generators/cli/plan-words.ts';
+import { experiments } from '../../generators/experiments/index.ts';
 import { findBrowser } from '../../generators/press/browser.ts';
 import { describeUnless } from '../outside.ts';
 import { scratch, slidewire, WIRE } from './slidewire.ts';
@@ -49,6 +52,11 @@ describe('a plan', () => {
     expect(out).toContain('2 students of the class list');
     expect(out).toContain('\nmanganin, 0.38 mm, 90 cm\n');
   });
+});
+
+test.each(Object.values(experiments))('$id: its results have names that people use', ({ id, layout }) => {
+  const { values } = loadWords('en', id).experiment;
+  for (const result of layout.uncertain) expect(resultName(result, values)).not.toMatch(/[a-z][A-Z]/);
 });
 
 describeUnless(browser, 'a plan with a browser', () => {
