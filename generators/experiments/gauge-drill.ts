@@ -17,10 +17,13 @@ const RODS = [3, 6] as const;
 /** So many divisions from a full turn at least: nearer, nobody can say from a drawing whether the next mark is uncovered. */
 const FROM_MARK = 2;
 
+/** Zero errors of so many divisions at least: smaller ones, a reading wrong by one division hides whether their sign was minded. */
+const LEAST_ZERO_ERROR = 3;
+
 /** Two screw gauges with zero errors of opposite signs; the student's wire is the first piece under gauge P, all others are drawn by lot. */
 export const gaugeDrill: Experiment = {
   id: 'gauge-drill',
-  edition: 1,
+  edition: 2,
   wires: 1,
   usual: {
     wires: ['copper, SWG 18, 30 cm', 'copper, 1.6 mm, 30 cm', 'constantan, SWG 20, 30 cm', 'constantan, 1.4 mm, 30 cm', 'nichrome, SWG 19, 30 cm', 'aluminium, 2.0 mm, 30 cm'],
@@ -58,12 +61,14 @@ export const gaugeDrill: Experiment = {
 
 function lacksASign(bench: Bench): string[] {
   const lacking = (['positive', 'negative'] as const).filter((sign) => withSign(bench, sign).screwGauge.zeroErrors.length === 0);
-  return lacking.map((sign) => `the table of the apparatus has no ${sign} zero error of the screw gauge; add one to zeroErrors under screwGauge`);
+  return lacking.map((sign) => `the table of the apparatus has no ${sign} zero error of the screw gauge of ${LEAST_ZERO_ERROR} divisions or more; add one to zeroErrors under screwGauge`);
 }
 
-/** The bench with those of its screw gauges whose zero error has this sign. */
+/** The bench with those of its screw gauges whose zero error has this sign and is large enough. */
 function withSign(bench: Bench, sign: 'positive' | 'negative'): Bench {
-  const zeroErrors = bench.screwGauge.zeroErrors.filter((error) => (sign === 'positive' ? Number(error) > 0 : Number(error) < 0));
+  const { pitch, divisions } = bench.screwGauge;
+  const inDivisions = (error: string) => Math.round((Number(error) * divisions) / Number(pitch));
+  const zeroErrors = bench.screwGauge.zeroErrors.filter((error) => (sign === 'positive' ? 1 : -1) * inDivisions(error) >= LEAST_ZERO_ERROR);
   return { ...bench, screwGauge: { ...bench.screwGauge, zeroErrors } };
 }
 

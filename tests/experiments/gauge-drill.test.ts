@@ -74,7 +74,7 @@ test('10 000 sets and more keep every rule of the gauges: whole pitches, divisio
       rule(msr.length === ask.rows && n.length === ask.rows, 'as many pieces as asked for');
       rule(msr.every((text) => /^\d\.[05]$/.test(text)), 'the main scale shows whole pitches');
       rule(n.every((division) => Number.isInteger(division) && division >= 2 && division <= 48), '2 ≤ n ≤ N − 2');
-      rule(signed !== 0 && Math.abs(signed) <= 5, 'a zero error of the bench, with its sign');
+      rule(Math.abs(signed) >= 3 && Math.abs(signed) <= 5, 'a zero error of the bench, with its sign, of 3 divisions at least');
       // The student's wire may be as thin as the order says; what is drawn by lot reaches from 0.5 mm to 6 mm.
       const diameters = msr.map((text, row) => hundredths(text) + n[row]! - signed);
       rule(diameters.every((diameter) => diameter >= 48 && diameter <= 603), 'a piece is 0.5 to 6 mm thick');
@@ -107,7 +107,7 @@ test("the honest student's diameters, rounded to 0.01 mm or not at all, lie in t
 test('a bench whose gauges all err to one side is refused, with what to change', () => {
   const [ask] = drillAsks('gauge-drill', {});
   const { screwGauge } = tables.bench;
-  const bench = { ...tables.bench, screwGauge: { ...screwGauge, zeroErrors: ['0', '0.02'] } };
+  const bench = { ...tables.bench, screwGauge: { ...screwGauge, zeroErrors: ['0', '0.03', '-0.02'] } };
   expect(gaugeDrill.plan({ ...ask!, bench }).unfit).toEqual([expect.stringMatching(/no negative zero error.*zeroErrors/)]);
   expect(gaugeDrill.plan(ask!).unfit).toEqual([]);
 });
