@@ -25,7 +25,7 @@ const BELOW = '/school/bridge';
 
 export async function builtSite(...ids: string[]): Promise<Built> {
   const folder = mkdtempSync(join(tmpdir(), 'slidewire-site-'));
-  await buildSite(folder, 'en', ids.map((id) => experiments[id]!));
+  await buildSite(folder, 'en', { experiments: ids.map((id) => experiments[id]!), myReadings: true });
   const server = await serve(folder);
   const browser = await withNetwork();
   return {

@@ -8,14 +8,15 @@ import type { Experiment } from '../../experiments/experiment.ts';
 import { experiments } from '../../experiments/index.ts';
 import { makeSet } from '../../practice/make-set.ts';
 import { placesOf } from '../../practice/places.ts';
-import type { BenchWords, PracticeWords } from '../../practice/page/data.ts';
+import type { BenchWords, MineWords, PracticeWords } from '../../practice/page/data.ts';
 import { MATHS_CUT } from '../../press/maths-face.ts';
 import { symbolLine } from '../../quantities/working.ts';
 import { programOf } from '../../sheets/issue.ts';
 import { labelIn, unitLine } from '../../sheets/record.ts';
+import { worksheetView } from '../../sheets/view.ts';
 import { loadSiteWords, loadTables, loadWords } from '../content.ts';
 import { loadMarkingWords } from '../marking-content.ts';
-import { pageScript, practiceScript } from './bundle.ts';
+import { mineScript, pageScript, practiceScript } from './bundle.ts';
 import { pageWords } from './page-words.ts';
 import { DEFAULT_SET, type PracticePage, isWorkedOut, practicePage } from './practice-page.ts';
 import { reference } from './reference.ts';
@@ -24,17 +25,27 @@ import { siteTemplates } from './site-templates.ts';
 const require = createRequire(import.meta.url);
 const templates = fileURLToPath(new URL('../../../templates/', import.meta.url));
 
-/** The words of the site's pages. */
-type SiteWords = Record<string, unknown> & { practice: PracticeWords; bench: BenchWords };
+const WHOLE: SiteContents = { experiments: Object.values(experiments), myReadings: true };
 
-/** Writes the whole site into a folder; `of` are the experiments that it holds. */
-export async function buildSite(folder: string, language: string, of: readonly Experiment[] = Object.values(experiments)): Promise<void> {
+/** The words of the site's pages. */
+type SiteWords = Record<string, unknown> & { practice: PracticeWords; bench: BenchWords; mine: MineWords };
+
+/** What a site holds. */
+export interface SiteContents {
+  experiments: readonly Experiment[];
+  /** Pages on which students work readings that they really took. */
+  myReadings: boolean;
+}
+
+/** Writes the whole site into a folder. */
+export async function buildSite(folder: string, language: string, { experiments: of, myReadings }: SiteContents = WHOLE): Promise<void> {
   const tables = loadTables();
   const site = loadSiteWords(language) as unknown as SiteWords;
   const practice = of.filter((experiment) => isWorkedOut(experiment, tables)).map((experiment) => practicePage(experiment, tables, loadWords(language, experiment.id)));
   await mkdir(join(folder, 'experiments'), { recursive: true });
-  await writePages(folder, { site, language, practice: practice.map(withLists), reference: reference(tables, practice) });
-  await writeScripts(folder, practice, site, language);
+  const mine = myReadings ? practice.filter(canBeTaken) : [];
+  await writePages(folder, { site, language, practice: practice.map(withLists), mine: mine.map(withLists), reference: reference(tables, practice) });
+  await writeScripts(folder, { practice, mine }, site, language);
   await writeLook(folder);
   await writeOffline(folder);
 }
@@ -47,8 +58,13 @@ function withLists(one: PracticePage): object {
   const program = programOf(experiment, sheet);
   const inRecord = new Set(page.view.observations.flatMap((block) => (block.is === 'table' ? [...block.columns, ...block.after] : block.is === 'values' ? block.fields : [])).map(({ id }) => id));
   const places = placesOf(program, layout, sheet);
+  const { cases } = worksheetView(sheet, program, experiment, words.spoken, true);
   return {
     ...one,
+    // What a page for readings that are still to be taken leaves open.
+    cases,
+    choices: Object.fromEntries((layout.decided ?? []).map(({ choice, cases: told }) => [choice, ['none', ...told]])),
+    materials: kit.wires.map(({ accepted }, place) => ({ place, name: accepted.material })).filter(({ name }, place, all) => all.findIndex((each) => each.name === name) === place),
     rest: [...new Set(places.map(({ id }) => id))].filter((id) => !inRecord.has(id)).map((id) => ({ id, symbol: symbolLine(program, id, words.spoken), unit: unitLine(program.step(id).unit, words.spoken) })),
     keys: places.map(({ id, row, key }) => {
       const { per } = program.step(id);
@@ -77,10 +93,18 @@ async function writePages(folder: string, data: Readonly<Record<string, unknown>
   await eleventy.write();
 }
 
-async function writeScripts(folder: string, pages: readonly PracticePage[], words: SiteWords, language: string): Promise<void> {
+/** Whether its readings can be taken on a real bridge and typed in: every table is of one bridge and one wire. */
+function canBeTaken({ experiment, kit }: PracticePage): boolean {
+  return experiment.readingsGiven !== true && experiment.wires === 1 && experiment.layout.circuit === 'bridge' && Object.keys(kit.conventions.drawn).length === 0;
+}
+
+async function writeScripts(folder: string, { practice, mine }: { practice: readonly PracticePage[]; mine: readonly PracticePage[] }, words: SiteWords, language: string): Promise<void> {
   await writeFile(join(folder, 'look.js'), await pageScript('look'));
   const marking = loadMarkingWords(language);
-  await Promise.all(pages.map(async (one) => writeFile(join(folder, 'experiments', `${one.experiment.id}.js`), await practiceScript(one, pageWords(one, words, marking)))));
+  const write = async (path: string, { experiment: { id } }: PracticePage, text: Promise<string>) => writeFile(join(folder, path, `${id}.js`), await text);
+  await Promise.all(practice.map((one) => write('experiments', one, practiceScript(one, pageWords(one, words, marking)))));
+  if (mine.length > 0) await mkdir(join(folder, 'my-readings'), { recursive: true });
+  await Promise.all(mine.map((one) => write('my-readings', one, mineScript(one, { ...pageWords({ ...one, hasBench: false }, words, marking), mine: words.mine }))));
 }
 
 /** The worker that keeps the site, which is to know all its files; it goes last. */

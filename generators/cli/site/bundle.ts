@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, type Plugin, build } from 'esbuild';
 import { readyFormulas } from '../../practice/ready-formulas.ts';
-import type { PageData } from '../../practice/page/data.ts';
+import type { MineData, PageData } from '../../practice/page/data.ts';
 import type { PracticePage } from './practice-page.ts';
 
 const generators = fileURLToPath(new URL('../../', import.meta.url));
@@ -52,15 +52,21 @@ export async function bundle(entry: Required<Pick<BuildOptions, 'entryPoints'>> 
 /** A module of practice/page/ that does its work as it loads. */
 export const pageScript = (name: string) => bundle({ entryPoints: [module(`practice/page/${name}.ts`)] });
 
-/** The script of one experiment's page: the experiment itself, its formulas, its data, and what brings the page to life. */
-export function practiceScript({ experiment: { id }, kit, ready, signed, scientific, programs }: PracticePage, words: PageData['words']): Promise<string> {
+/** A script of one experiment: the experiment itself, its formulas, its data, and `start` of practice/page/, which brings the page to life. */
+async function experimentScript({ experiment: { id }, kit, ready, signed, scientific, programs }: PracticePage, words: object, start: { name: string; from: string; draws: boolean }): Promise<string> {
   if (!existsSync(module(`experiments/${id}.ts`))) throw new Error(`the experiment ${id} is not in experiments/${id}.ts`);
-  const draws = Object.keys(kit.conventions.drawn).length > 0;
   const contents = `
     import * as own from './experiments/${id}.ts';
-    import { startPractice } from './practice/page/practice.ts';
-    ${draws ? "import { drawnSlots } from './practice/drawn.ts';" : ''}
+    import { ${start.name} } from './practice/page/${start.from}.ts';
+    ${start.draws ? "import { drawnSlots } from './practice/drawn.ts';" : ''}
     const experiment = Object.values(own).find((each) => each.id === '${id}');
-    startPractice({ experiment, ${draws ? 'drawnSlots, ' : ''}formulas: ${readyFormulas(programs)}, ...${JSON.stringify({ kit, ready, signed, scientific, words })} });`;
+    ${start.name}({ experiment, ${start.draws ? 'drawnSlots, ' : ''}formulas: ${readyFormulas(programs)}, ...${JSON.stringify({ kit, ready, signed, scientific, words })} });`;
   return bundle({ stdin: { contents, resolveDir: generators, loader: 'ts' } });
 }
+
+/** The script of a practice page; drawings of instruments are taken in only where there are some. */
+export const practiceScript = (page: PracticePage, words: PageData['words']) =>
+  experimentScript(page, words, { name: 'startPractice', from: 'practice', draws: Object.keys(page.kit.conventions.drawn).length > 0 });
+
+/** The script of a page for readings that were really taken. */
+export const mineScript = (page: PracticePage, words: MineData['words']) => experimentScript(page, words, { name: 'startMine', from: 'mine', draws: false });

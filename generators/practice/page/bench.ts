@@ -5,7 +5,7 @@ import { magnifiedScale, needleOn } from './bench-drawings.ts';
 import type { BenchWords } from './data.ts';
 import { all, make, onPress } from './elements.ts';
 import type { Texts } from './kept.ts';
-import type { Notebook } from './notebook.ts';
+import type { SetNotebook } from './notebook.ts';
 
 /** A key that is closed for so long is told of, in ms; common practice, no source. */
 const WARMS = 20_000;
@@ -18,7 +18,7 @@ type Mutable = { -readonly [K in keyof Setting]: Setting[K] } & { out: Set<numbe
  * The bench in the page: the student sets it, and it shows what the simulated one does. `take` gets the readings by
  * place, 'R:0'; without any the printed ones stand. Gives what puts another set on the bench.
  */
-export function startBench(words: BenchWords, take: (own: Texts) => void): (notebook: Notebook) => void {
+export function startBench(words: BenchWords, take: (own: Texts) => void): (notebook: SetNotebook) => void {
   const section = document.querySelector<HTMLElement>('[data-bench]');
   if (!section) return () => {};
   const one = <E extends Element = HTMLElement>(selector: string) => section.querySelector<E>(selector)!;

@@ -30,6 +30,9 @@ export interface BenchWords
   faults: Sentences<FaultName>;
 }
 
+/** The words of a page for readings that were really taken. */
+export type MineWords = Sentences<'fault' | 'window' | 'row' | 'agree' | 'begin' | 'more' | 'next' | 'none'>;
+
 /** What the build writes into the script of one experiment. */
 export interface PageData {
   experiment: Experiment;
@@ -42,3 +45,6 @@ export interface PageData {
   scientific: readonly string[];
   words: { practice: PracticeWords; bench?: BenchWords; spoken: SpokenWords; marking: Pick<MarkingWords, 'plain' | 'slips'>; figures?: FigureWords };
 }
+
+/** The same of a page for readings that were really taken. */
+export type MineData = Omit<PageData, 'words'> & { words: PageData['words'] & { mine: MineWords } };

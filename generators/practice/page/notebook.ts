@@ -4,6 +4,7 @@ import { type Answer, checkAll } from '../check.ts';
 import { fillings } from '../fillings.ts';
 import { type PracticeSet, makeSet } from '../make-set.ts';
 import { type Place, placesOf } from '../places.ts';
+import type { Sheet } from '../../sheets/sheet.ts';
 import type { SetCode } from '../set-code.ts';
 import type { PageData } from './data.ts';
 import { all } from './elements.ts';
@@ -19,13 +20,11 @@ export interface Help {
   opened: number;
 }
 
-/** One set on the page, with what the student wrote in it. */
+/** Readings on the page, with what the student wrote to them. */
 export interface Notebook {
-  set: PracticeSet;
-  /** The set as it is printed, where the student has taken readings of their own. */
-  printed: PracticeSet;
-  /** Readings that the student took on the bench, by place. */
-  own: Texts;
+  /** Under which what is written is kept. */
+  name: string;
+  sheet: Sheet;
   steps: Program;
   places: Place[];
   texts: Texts;
@@ -35,8 +34,16 @@ export interface Notebook {
   known: Map<string, Answer>;
 }
 
+/** A practice set on the page. */
+export interface SetNotebook extends Notebook {
+  /** As it is printed, also where the student has taken readings of their own. */
+  printed: PracticeSet;
+  /** Readings that the student took on the bench, by place. */
+  own: Texts;
+}
+
 /** Makes the set of a code, shows it in the page's slots, and takes up what was written in it before, with the readings that the student took on its bench. */
-export function openSet({ experiment, kit, ready, words, drawnSlots }: PageData, code: SetCode): Notebook {
+export function openSet({ experiment, kit, ready, words, drawnSlots }: PageData, code: SetCode): SetNotebook {
   const { layout } = experiment;
   const printed = makeSet(experiment, kit, code);
   const steps = program(experiment.steps(printed.sheet.form));
@@ -46,12 +53,11 @@ export function openSet({ experiment, kit, ready, words, drawnSlots }: PageData,
   const slots = { ...fillings(set, steps, layout, ready, words.spoken), ...drawnSlots?.(set, steps, layout, words.figures!) };
   for (const slot of all('[data-slot]')) slot.innerHTML = slots[slot.dataset['slot']!] ?? '';
   const places = placesOf(steps, layout, set.sheet).filter(({ key }) => holderOf(key));
-  const notebook: Notebook = { set, printed, own, steps, places, texts: kept(nameOf(set)), fields: new Map(), helps: new Map(), known: new Map() };
+  const name = `practice:${kit.experiment}:${code}`;
+  const notebook: SetNotebook = { name, sheet: set.sheet, printed, own, steps, places, texts: kept(name), fields: new Map(), helps: new Map(), known: new Map() };
   judgeAll(notebook);
   return notebook;
 }
-
-const nameOf = ({ sheet, code }: PracticeSet) => `practice:${sheet.experiment}:${code}`;
 
 /** Under which the readings from the bench of a set are kept. */
 export const benchName = (experiment: string, code: SetCode) => `bench:${experiment}:${code}`;
@@ -64,21 +70,15 @@ export const labelOf = (key: string) => holderOf(key)!.dataset['label']!;
 
 /** Judges every place on what is written now. */
 export function judgeAll(notebook: Notebook): void {
-  const { set, steps, places, texts } = notebook;
-  notebook.known = new Map(checkAll(set.sheet, steps, places, texts).map((answer, i) => [places[i]!.key, answer]));
+  const { sheet, steps, places, texts } = notebook;
+  notebook.known = new Map(checkAll(sheet, steps, places, texts).map((answer, i) => [places[i]!.key, answer]));
 }
 
 /** Takes down what stands in the fields of a place. */
 export function takeDown(notebook: Notebook, key: string): void {
   notebook.texts[key] = notebook.fields.get(key)!.text();
-  keep(nameOf(notebook.set), notebook.texts);
+  keep(notebook.name, notebook.texts);
   judgeAll(notebook);
-}
-
-/** Writes a value into a place, as from an instrument. */
-export function writeInto(notebook: Notebook, key: string, text: string): void {
-  notebook.fields.get(key)!.write(text);
-  takeDown(notebook, key);
 }
 
 /** Clears all that was written in a set. */
@@ -87,7 +87,7 @@ export function clearSet(notebook: Notebook): void {
     field.write('');
     notebook.texts[key] = '';
   }
-  keep(nameOf(notebook.set), {});
+  keep(notebook.name, {});
   notebook.helps.clear();
   judgeAll(notebook);
 }

@@ -4,14 +4,14 @@ import type { PageData } from './data.ts';
 import { startBench } from './bench.ts';
 import { putFields } from './fields.ts';
 import { type Texts, keep } from './kept.ts';
-import { type Notebook, benchName, openSet } from './notebook.ts';
+import { type SetNotebook, benchName, openSet } from './notebook.ts';
 import { rowByRow } from './rows.ts';
 import { setTools } from './tools.ts';
 
 /** Brings a practice page to life: its set, its fields, and what is said of them. */
 export function startPractice(data: PageData): void {
   provideFormulas(data.formulas);
-  let notebook: Notebook;
+  let notebook: SetNotebook;
   const code = () => readSetCode(location.hash) ?? (document.body.dataset['set'] as SetCode);
   const show = () => {
     notebook = openSet(data, code());

@@ -37,7 +37,7 @@ export function say(notebook: Notebook, place: Place, words: PageData['words']):
   if (answer.is === 'empty') return said.replaceChildren();
   const help = helpAt(notebook, place.key);
   deepen(help, answer, notebook.texts[place.key] ?? '');
-  const lines = workingLines(notebook.set.sheet, notebook.steps, place, figuresBefore(notebook.places, notebook.texts, place.key), words.spoken);
+  const lines = workingLines(notebook.sheet, notebook.steps, place, figuresBefore(notebook.places, notebook.texts, place.key), words.spoken);
   const remark = remarkOn(answer, place, help.depth, lines.length - 1, words);
   const shown = Math.min(lines.length, Math.max(remark.lines, help.opened));
   const next = () => {

@@ -1,14 +1,14 @@
 import { readSetCode, setCode } from '../set-code.ts';
 import type { PracticeWords } from './data.ts';
 import { all, onPress } from './elements.ts';
-import { type Notebook, clearSet } from './notebook.ts';
+import { type SetNotebook, clearSet } from './notebook.ts';
 import { showMarks } from './said.ts';
 
 /** A sheet's code: two fours of letters and figures. */
 const SHEET_CODE = /^[0-9A-HJKMNP-TV-Z]{4}-[0-9A-HJKMNP-TV-Z]{4}$/i;
 
 /** The buttons above a set: another one, one by its code, a link to share, clear, print, and the plain view. */
-export function setTools(current: () => Notebook, words: PracticeWords): void {
+export function setTools(current: () => SetNotebook, words: PracticeWords): void {
   const tell = (text: string) => all('[data-told]').forEach((told) => (told.textContent = text));
   onPress('fresh', () => {
     location.hash = setCode(Math.floor(Math.random() * 1_000_000));
@@ -20,7 +20,7 @@ export function setTools(current: () => Notebook, words: PracticeWords): void {
     if (code) location.hash = code;
     tell(code ? '' : SHEET_CODE.test(text.trim()) ? words.aSheetCode : words.notACode);
   });
-  onPress('share', () => void share(current().set.code).then(() => tell(words.shared), (link: string) => tell(link)));
+  onPress('share', () => void share(current().printed.code).then(() => tell(words.shared), (link: string) => tell(link)));
   onPress('clear', () => {
     clearSet(current());
     for (const said of all('[data-said]')) said.replaceChildren();
