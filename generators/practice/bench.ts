@@ -77,8 +77,12 @@ function gaps({ ask, truth }: PracticeSet, box: Box, R: Written): Gaps {
   return ask.known === 'left' ? { left: put, right: truth['X']! } : { left: truth['X']!, right: put };
 }
 
-/** The set with the student's own readings in place of those that were printed, row by row. */
-export function withOwnReadings(set: PracticeSet, { box, scale }: BenchReadings, own: Readonly<Record<string, string>>): PracticeSet {
-  const column = (id: string) => [set.sheet.readings[id]!].flat().map((printed, row) => own[`${id}:${row}`] ?? printed);
-  return { ...set, sheet: { ...set.sheet, readings: { ...set.sheet.readings, [box]: column(box), [scale]: column(scale) } } };
+/** The set with the student's own readings in place of those that were printed, by place: 'R:0'. */
+export function withOwnReadings(set: PracticeSet, own: Readonly<Record<string, string>>): PracticeSet {
+  const { sheet } = set;
+  const readings = Object.entries(sheet.readings).map(([id, printed]) => {
+    const column = [printed].flat().map((each, row) => own[`${id}:${row}`] ?? each);
+    return [id, Array.isArray(printed) ? column : column[0]!] as const;
+  });
+  return { ...set, sheet: { ...sheet, readings: Object.fromEntries(readings) } };
 }

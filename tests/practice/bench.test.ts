@@ -57,7 +57,7 @@ describe('the bench of a set', () => {
   it('puts the own readings of a row in place of the printed ones', () => {
     const reads = benchReadings(steps, set)!;
     expect(reads).toMatchObject({ box: 'R', scale: 'l' });
-    const { sheet } = withOwnReadings(set, reads, { 'R:1': '2.5', 'l:1': '48.7' });
+    const { sheet } = withOwnReadings(set, { 'R:1': '2.5', 'l:1': '48.7' });
     const rows = (id: string) => [sheet.readings[id]!].flat();
     expect([rows('R')[1], rows('l')[1], rows('R')[0], rows('l')[0]]).toEqual(['2.5', '48.7', R, l]);
   });

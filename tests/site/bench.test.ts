@@ -1,6 +1,7 @@
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { plugsOut } from '../../generators/apparatus/box.ts';
+import { gaugeBench, thimbleAt } from '../../generators/practice/screw-gauge.ts';
 import { setCode } from '../../generators/practice/set-code.ts';
 import { setOf } from '../practice/pages.ts';
 import { type Built, builtSite, openPage } from './built.ts';
@@ -42,6 +43,36 @@ async function bench(): Promise<Page> {
   for (const place of plugsOut(plugs, [set.sheet.readings['R']!].flat()[0]!)) await byKey(page, `.plug:nth-child(${place + 1})`, 'Space');
   return page;
 }
+
+describe('the screw gauge in the page', () => {
+  const saidOf = (page: Page) => page.$eval('[data-gauge-said]', (text) => text.textContent!);
+
+  it('is turned until its ratchet slips, read, and written down, by keyboard alone', { timeout: 60_000 }, async () => {
+    const page = await bench();
+    const { set, steps } = setOf('resistivity', setCode(7));
+    const { gauge, touching } = gaugeBench(steps, set)!;
+    const drawn = () => page.$eval('[data-gauge-drawn]', (div) => div.innerHTML);
+    const open = await drawn();
+    await page.select('[data-gauge-at]', '2');
+    await byKey(page, '[data-do="gauge-enter"]', 'Space');
+    expect(await saidOf(page)).toContain('do not touch the wire yet');
+    await byKey(page, '[data-turn="-10"]', 'Space');
+    await byKey(page, '[data-do="gauge-close"]', 'Space');
+    expect(await saidOf(page)).toContain('ratchet slips');
+    expect(await drawn()).not.toBe(open);
+    const { turns, division } = thimbleAt(gauge, touching[2]!);
+    await page.type('[data-gauge-main]', String((turns + 1) * Number(gauge.pitch)));
+    await page.type('[data-gauge-circular]', String(division));
+    await byKey(page, '[data-do="gauge-enter"]', 'Space');
+    expect(await saidOf(page)).toContain('not what the gauge shows');
+    await page.$eval('[data-gauge-main]', (input) => ((input as HTMLInputElement).value = ''));
+    await page.type('[data-gauge-main]', String(turns * Number(gauge.pitch)));
+    await byKey(page, '[data-do="gauge-enter"]', 'Space');
+    expect(await page.$eval('[data-slot="read:n:2"]', (cell) => cell.textContent)).toBe(String(division));
+    expect((page as Page & { complaints: string[] }).complaints).toEqual([]);
+    await page.browserContext().close();
+  });
+});
 
 describe('the bench in the page', () => {
   it('gives a null point by keyboard alone, which goes into the table and is kept', { timeout: 120_000 }, async () => {

@@ -8,7 +8,7 @@ import type { Experiment } from '../../experiments/experiment.ts';
 import { experiments } from '../../experiments/index.ts';
 import { makeSet } from '../../practice/make-set.ts';
 import { placesOf } from '../../practice/places.ts';
-import type { BenchWords, MineWords, PracticeWords } from '../../practice/page/data.ts';
+import type { BenchWords, GaugeWords, MineWords, PracticeWords } from '../../practice/page/data.ts';
 import { MATHS_CUT } from '../../press/maths-face.ts';
 import { symbolLine } from '../../quantities/working.ts';
 import { programOf } from '../../sheets/issue.ts';
@@ -28,7 +28,7 @@ const templates = fileURLToPath(new URL('../../../templates/', import.meta.url))
 const WHOLE: SiteContents = { experiments: Object.values(experiments), myReadings: true };
 
 /** The words of the site's pages. */
-type SiteWords = Record<string, unknown> & { practice: PracticeWords; bench: BenchWords; mine: MineWords };
+type SiteWords = Record<string, unknown> & { practice: PracticeWords; bench: BenchWords; gauge: Omit<GaugeWords, 'figures'>; mine: MineWords };
 
 /** What a site holds. */
 export interface SiteContents {
@@ -104,7 +104,7 @@ async function writeScripts(folder: string, { practice, mine }: { practice: read
   const write = async (path: string, { experiment: { id } }: PracticePage, text: Promise<string>) => writeFile(join(folder, path, `${id}.js`), await text);
   await Promise.all(practice.map((one) => write('experiments', one, practiceScript(one, pageWords(one, words, marking)))));
   if (mine.length > 0) await mkdir(join(folder, 'my-readings'), { recursive: true });
-  await Promise.all(mine.map((one) => write('my-readings', one, mineScript(one, { ...pageWords({ ...one, hasBench: false }, words, marking), mine: words.mine }))));
+  await Promise.all(mine.map((one) => write('my-readings', one, mineScript(one, { ...pageWords({ ...one, hasBench: false, hasGauge: false }, words, marking), mine: words.mine }))));
 }
 
 /** The worker that keeps the site, which is to know all its files; it goes last. */

@@ -53,20 +53,24 @@ export async function bundle(entry: Required<Pick<BuildOptions, 'entryPoints'>> 
 export const pageScript = (name: string) => bundle({ entryPoints: [module(`practice/page/${name}.ts`)] });
 
 /** A script of one experiment: the experiment itself, its formulas, its data, and `start` of practice/page/, which brings the page to life. */
-async function experimentScript({ experiment: { id }, kit, ready, signed, scientific, programs }: PracticePage, words: object, start: { name: string; from: string; draws: boolean }): Promise<string> {
+async function experimentScript({ experiment: { id }, kit, ready, signed, scientific, programs }: PracticePage, words: object, start: { name: string; from: string; takes: Record<string, string> }): Promise<string> {
   if (!existsSync(module(`experiments/${id}.ts`))) throw new Error(`the experiment ${id} is not in experiments/${id}.ts`);
   const contents = `
     import * as own from './experiments/${id}.ts';
     import { ${start.name} } from './practice/page/${start.from}.ts';
-    ${start.draws ? "import { drawnSlots } from './practice/drawn.ts';" : ''}
+    ${Object.entries(start.takes).map(([name, from]) => `import { ${name} } from './practice/${from}.ts';`).join('\n')}
     const experiment = Object.values(own).find((each) => each.id === '${id}');
-    ${start.name}({ experiment, ${start.draws ? 'drawnSlots, ' : ''}formulas: ${readyFormulas(programs)}, ...${JSON.stringify({ kit, ready, signed, scientific, words })} });`;
+    ${start.name}({ experiment, ${Object.keys(start.takes).map((name) => `${name}, `).join('')}formulas: ${readyFormulas(programs)}, ...${JSON.stringify({ kit, ready, signed, scientific, words })} });`;
   return bundle({ stdin: { contents, resolveDir: generators, loader: 'ts' } });
 }
 
-/** The script of a practice page; drawings of instruments are taken in only where there are some. */
+/** The script of a practice page; drawings and the screw gauge are taken in only where there are some. */
 export const practiceScript = (page: PracticePage, words: PageData['words']) =>
-  experimentScript(page, words, { name: 'startPractice', from: 'practice', draws: Object.keys(page.kit.conventions.drawn).length > 0 });
+  experimentScript(page, words, {
+    name: 'startPractice',
+    from: 'practice',
+    takes: { ...(Object.keys(page.kit.conventions.drawn).length > 0 && { drawnSlots: 'drawn' }), ...(page.hasGauge && { startGauge: 'page/gauge' }) },
+  });
 
 /** The script of a page for readings that were really taken. */
-export const mineScript = (page: PracticePage, words: MineData['words']) => experimentScript(page, words, { name: 'startMine', from: 'mine', draws: false });
+export const mineScript = (page: PracticePage, words: MineData['words']) => experimentScript(page, words, { name: 'startMine', from: 'mine', takes: {} });

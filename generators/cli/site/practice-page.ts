@@ -7,6 +7,7 @@ import { type Fillings, type ReadySentences, fillings } from '../../practice/fil
 import type { Kit } from '../../practice/kit.ts';
 import { type PracticeSet, makeSet } from '../../practice/make-set.ts';
 import { placesOf } from '../../practice/places.ts';
+import { gaugeBench } from '../../practice/screw-gauge.ts';
 import { setCode } from '../../practice/set-code.ts';
 import { evaluate } from '../../quantities/evaluate.ts';
 import type { Program } from '../../quantities/program.ts';
@@ -38,6 +39,8 @@ export interface PracticePage {
   scientific: string[];
   /** Its readings can be taken on the bench in the page. */
   hasBench: boolean;
+  /** So can those of its screw gauge. */
+  hasGauge: boolean;
 }
 
 /** Whether a student works the record out; one that comes filled in, for its mistakes to be found, is for paper alone so far. */
@@ -63,6 +66,7 @@ export function practicePage(experiment: Experiment, tables: Tables, words: Word
     programs,
     ready,
     page,
+    hasGauge: gaugeBench(programOf(experiment, first.sheet), first) !== undefined,
     hasBench: benchReadings(programOf(experiment, first.sheet), first) !== undefined,
     slots: fillings(first, programOf(experiment, first.sheet), experiment.layout, ready, words.spoken),
     ...kindsOfNumbers(experiment, sets),

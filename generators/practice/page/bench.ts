@@ -15,8 +15,8 @@ const TAP = 2000;
 type Mutable = { -readonly [K in keyof Setting]: Setting[K] } & { out: Set<number> };
 
 /**
- * The bench in the page: the student sets it, and it shows what the simulated one does. `take` gets the readings by
- * place, 'R:0'; without any the printed ones stand. Gives what puts another set on the bench.
+ * The bench in the page: the student sets it, and it shows what the simulated one does. `take` gets further readings by
+ * place, 'R:0'; none of them brings the printed ones back. Gives what puts another set on the bench.
  */
 export function startBench(words: BenchWords, take: (own: Texts) => void): (notebook: SetNotebook) => void {
   const section = document.querySelector<HTMLElement>('[data-bench]');
@@ -77,19 +77,16 @@ export function startBench(words: BenchWords, take: (own: Texts) => void): (note
       }),
     ),
   );
-  let own: Texts = {};
   onPress('bench-enter', () => {
     const row = Number(one<HTMLSelectElement>('[data-bench-row]').value);
     const values = { R: boxReads(bench, setting.out), l: scaleReads(setting.millimetres) };
-    own = { ...own, [`${reads.box}:${row}`]: values.R, [`${reads.scale}:${row}`]: values.l };
-    take(own);
+    take({ [`${reads.box}:${row}`]: values.R, [`${reads.scale}:${row}`]: values.l });
     const [low, high] = bench.set.ask.window;
     const isOutside = Number(values.l) < low || Number(values.l) > high;
     say(`${fill(isOutside ? words.outside : words.entered, { row: row + 1, ...values, low, high })}${setting.isProtected ? ` ${words.stillIn}` : ''}`);
   });
   onPress('bench-printed', () => {
-    own = {};
-    take(own);
+    take({});
     say('');
   });
   const faulty = one<HTMLInputElement>('[data-faulty]');
@@ -102,14 +99,13 @@ export function startBench(words: BenchWords, take: (own: Texts) => void): (note
   });
   onPress('bench-reveal', () => say(words.faults[bench.fault as FaultName]));
 
-  return ({ printed, steps, own: before }) => {
+  return ({ printed, steps }) => {
     const found = benchReadings(steps, printed);
     section.hidden = !found;
     if (!found) return;
     reads = found;
     faulty.checked = false;
     reveal.hidden = true;
-    own = before;
     bench = benchOf(printed);
     turn = needleOn(one<SVGSVGElement>('[data-dial]'), bench.bridge.galvanometer.divisions);
     setting.out.clear();

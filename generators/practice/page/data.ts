@@ -4,6 +4,7 @@ import type { MarkingWords } from '../../marking/words.ts';
 import type { FigureWords } from '../../figures/words.ts';
 import type { Experiment } from '../../experiments/experiment.ts';
 import type { drawnSlots } from '../drawn.ts';
+import type { startGauge } from './gauge.ts';
 import type { ReadySentences } from '../fillings.ts';
 import type { ReadyFormula } from '../formula.ts';
 import type { Kit } from '../kit.ts';
@@ -30,6 +31,11 @@ export interface BenchWords
   faults: Sentences<FaultName>;
 }
 
+/** The words of the screw gauge, with those on its drawing. */
+export interface GaugeWords extends Sentences<'nothing' | 'place' | 'slips' | 'opened' | 'closedReading' | 'notTouching' | 'look' | 'entered'> {
+  figures: FigureWords;
+}
+
 /** The words of a page for readings that were really taken. */
 export type MineWords = Sentences<'fault' | 'window' | 'row' | 'agree' | 'begin' | 'more' | 'next' | 'none'>;
 
@@ -39,11 +45,13 @@ export interface PageData {
   kit: Kit;
   /** Draws the instruments that the student reads off drawings; only where there are some. */
   drawnSlots?: typeof drawnSlots;
+  /** The screw gauge to be turned; only where the set has one. */
+  startGauge?: typeof startGauge;
   ready: ReadySentences;
   formulas: Readonly<Record<string, ReadyFormula>>;
   signed: readonly string[];
   scientific: readonly string[];
-  words: { practice: PracticeWords; bench?: BenchWords; spoken: SpokenWords; marking: Pick<MarkingWords, 'plain' | 'slips'>; figures?: FigureWords };
+  words: { practice: PracticeWords; bench?: BenchWords; gauge?: GaugeWords; spoken: SpokenWords; marking: Pick<MarkingWords, 'plain' | 'slips'>; figures?: FigureWords };
 }
 
 /** The same of a page for readings that were really taken. */

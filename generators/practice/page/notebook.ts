@@ -1,5 +1,5 @@
 import { type Program, program } from '../../quantities/program.ts';
-import { benchReadings, withOwnReadings } from '../bench.ts';
+import { withOwnReadings } from '../bench.ts';
 import { type Answer, checkAll } from '../check.ts';
 import { fillings } from '../fillings.ts';
 import { type PracticeSet, makeSet } from '../make-set.ts';
@@ -48,8 +48,7 @@ export function openSet({ experiment, kit, ready, words, drawnSlots }: PageData,
   const printed = makeSet(experiment, kit, code);
   const steps = program(experiment.steps(printed.sheet.form));
   const own = kept(benchName(kit.experiment, code));
-  const onBench = benchReadings(steps, printed);
-  const set = onBench ? withOwnReadings(printed, onBench, own) : printed;
+  const set = withOwnReadings(printed, own);
   const slots = { ...fillings(set, steps, layout, ready, words.spoken), ...drawnSlots?.(set, steps, layout, words.figures!) };
   for (const slot of all('[data-slot]')) slot.innerHTML = slots[slot.dataset['slot']!] ?? '';
   const places = placesOf(steps, layout, set.sheet).filter(({ key }) => holderOf(key));

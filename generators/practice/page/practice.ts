@@ -18,13 +18,15 @@ export function startPractice(data: PageData): void {
     putFields(notebook, data);
   };
   const take = (own: Texts) => {
-    keep(benchName(data.kit.experiment, code()), own);
+    keep(benchName(data.kit.experiment, code()), Object.keys(own).length === 0 ? {} : { ...notebook.own, ...own });
     show();
   };
   const putOnBench = data.words.bench && startBench(data.words.bench, take);
+  const putGauge = data.words.gauge && data.startGauge?.(data.words.gauge, take);
   const open = () => {
     show();
     putOnBench?.(notebook);
+    putGauge?.(notebook);
   };
   addEventListener('hashchange', open);
   rowByRow(data.words.practice);
