@@ -1,4 +1,4 @@
-import type { Hands } from '../../generators/apparatus/bench.ts';
+import { stringify } from 'yaml';
 import { knownNames } from '../../generators/cli/content.ts';
 import type { Ask } from '../../generators/experiments/ask.ts';
 import type { Experiment, Observed } from '../../generators/experiments/experiment.ts';
@@ -14,34 +14,42 @@ import { askFor } from '../../generators/sheets/tables.ts';
 import { workSheet } from '../marking/honest.ts';
 import { tables } from './demo.ts';
 
-/** What the experiment asks for each of its usual wires, or of an order's own. */
-export function usualAsks({ id }: Pick<Experiment, 'id'>, more = ''): Ask[] {
-  const order = readOrder(`experiment: ${id}\n${more}`, 'order.yaml', knownNames(tables));
-  return order.wires.map((wire) => askFor(order, [wire], tables));
+export interface BenchSet {
+  ask: Ask;
+  observed: Observed;
 }
 
-/** Sets of readings of these wires in turn; what the bench did not give is left out. */
-export function setsOf(experiment: Experiment, asks: readonly Ask[], count: number, hands: Hands = 'usual'): { ask: Ask; observed: Observed }[] {
+/** What the experiment asks for each choice of as many of its usual wires as a student has, with other entries of the order where a test wants them. */
+export function usualAsks({ id, wires }: Pick<Experiment, 'id' | 'wires'>, entries: Record<string, unknown> = {}): Ask[] {
+  const order = readOrder(stringify({ experiment: id, ...entries }), 'order.yaml', knownNames(tables));
+  return order.wires.flatMap((first) => {
+    if (wires === 1) return [askFor(order, [first], tables)];
+    return order.wires.filter((other) => other !== first).map((other) => askFor(order, [first, other], tables));
+  });
+}
+
+/** Sets of readings of these in turn, by streams of this name; a set that the bench did not give is left out. */
+export function benchSets(experiment: Experiment, asks: readonly Ask[], count: number, name = experiment.id): BenchSet[] {
   return Array.from({ length: count }, (_, i) => {
-    const ask = { ...asks[i % asks.length]!, hands };
-    return { ask, observed: experiment.observe(ask, streams(experiment.id).within(hands, i)) };
+    const ask = asks[i % asks.length]!;
+    return { ask, observed: experiment.observe(ask, streams(name).within('set', i)) };
   }).flatMap(({ ask, observed }) => (observed ? [{ ask, observed }] : []));
 }
 
-/** Per cent of the sets whose stated 95 % interval for a quantity holds its true value. */
-export function coveredIn(experiment: Experiment, sets: readonly { ask: Ask; observed: Observed }[], id: string, truth = id): number {
+/** Per cent of the sets whose stated 95 % interval for a quantity holds what was put into the simulation. */
+export function coverage(experiment: Experiment, sets: readonly BenchSet[], id: string, truth = (observed: Observed) => observed.truth[id]!): number {
   const covered = sets.filter(({ ask, observed }) => {
     const program = programOf(experiment, observed);
     const values = evaluate(program, observed.readings, 'even');
     const { of, scatters } = sensitivities(program, values);
     const { expanded } = standardUncertainty(of(id), scatters, values, experiment.halfWidths(ask));
-    return Math.abs(values.exact.get(id)![0]! - observed.truth[truth]!) <= expanded;
+    return Math.abs(values.exact.get(id)![0]! - truth(observed)) <= expanded;
   });
   return (100 * covered.length) / sets.length;
 }
 
 /** Answers of honest students, by a calculator that fits lines, that lie outside what is accepted. */
-export function rejected(experiment: Experiment, sets: readonly { observed: Observed }[]): string[] {
+export function rejected(experiment: Experiment, sets: readonly BenchSet[]): string[] {
   const random = streams('honest').of(experiment.id);
   return sets.flatMap(({ observed }) => {
     const program = programOf(experiment, observed);
@@ -67,9 +75,12 @@ export function dimensionFaults(experiment: Experiment, { form, readings }: Pick
 }
 
 /** Null points outside the window, or with other than millimetres. */
-export function badNulls(sets: readonly { ask: Ask; observed: Observed }[]): string[] {
+export function badNulls(sets: readonly BenchSet[]): string[] {
   return sets.flatMap(({ ask, observed }) => [observed.readings['l']!].flat().filter((l) => !/^\d\d\.\d$/.test(l) || Number(l) < ask.window[0] || Number(l) > ask.window[1]));
 }
 
 /** Whether the planner passes each of these. */
 export const allFit = (experiment: Experiment, asks: readonly Ask[]) => asks.every((ask) => isFit(experiment.plan(ask)));
+
+/** A column of readings as numbers. */
+export const numbers = ({ readings }: Observed, id: string): number[] => [readings[id]!].flat().map(Number);

@@ -9,7 +9,7 @@ import { evaluate } from '../../generators/quantities/evaluate.ts';
 import { program } from '../../generators/quantities/program.ts';
 import { streams } from '../../generators/random.ts';
 import { ideal } from '../apparatus/ideal.ts';
-import { benchSets, coverage, numbers, usualAsks } from './simulated-sets.ts';
+import { benchSets, coverage, numbers, usualAsks } from './bench-sets.ts';
 import { hands } from './demo.ts';
 import { expectHonestWorkAccepted, hundredths, meanOf, three } from './honest-work.ts';
 

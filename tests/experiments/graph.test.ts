@@ -3,7 +3,7 @@ import { graph } from '../../generators/experiments/graph.ts';
 import { evaluate } from '../../generators/quantities/evaluate.ts';
 import { fitThroughOrigin } from '../../generators/quantities/origin-line.ts';
 import { programOf } from '../../generators/sheets/issue.ts';
-import { allFit, badNulls, coveredIn, dimensionFaults, rejected, setsOf, usualAsks } from './bench-sets.ts';
+import { allFit, badNulls, benchSets, coverage, dimensionFaults, rejected, usualAsks } from './bench-sets.ts';
 
 const asks = usualAsks(graph);
 
@@ -40,7 +40,7 @@ test('the usual wires suit the usual box', () => {
 });
 
 describe('10 000 sets', () => {
-  const sets = setsOf(graph, asks, 10_000);
+  const sets = benchSets(graph, asks, 10_000);
 
   test('keep every null point inside the window, in millimetres', () => {
     expect(sets.length).toBeGreaterThan(9_900);
@@ -61,6 +61,6 @@ describe('10 000 sets', () => {
 
   // 3000 sets know a share of 95 % to 0.4 %; measured 94.9 %.
   test('state a 95 % interval that covers the true resistance as often', () => {
-    expect(Math.abs(coveredIn(graph, sets.slice(0, 3000), 'X') - 95)).toBeLessThan(1.5);
+    expect(Math.abs(coverage(graph, sets.slice(0, 3000), 'X') - 95)).toBeLessThan(1.5);
   });
 });

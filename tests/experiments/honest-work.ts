@@ -5,7 +5,7 @@ import type { Digits } from '../../generators/quantities/step.ts';
 import { streams } from '../../generators/random.ts';
 import { programOf } from '../../generators/sheets/issue.ts';
 import { anyStudent, extremeStudent } from '../quantities/student.ts';
-import { type BenchSet } from './simulated-sets.ts';
+import type { BenchSet } from './bench-sets.ts';
 
 export const three: Digits = { figures: 3 };
 export const hundredths: Digits = { decimals: 2 };

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { resistanceLength } from '../../generators/experiments/resistance-length.ts';
 import { evaluate } from '../../generators/quantities/evaluate.ts';
 import { programOf } from '../../generators/sheets/issue.ts';
-import { allFit, badNulls, coveredIn, dimensionFaults, rejected, setsOf, usualAsks } from './bench-sets.ts';
+import { allFit, badNulls, benchSets, coverage, dimensionFaults, rejected, usualAsks } from './bench-sets.ts';
 
 const asks = usualAsks(resistanceLength);
 
@@ -29,7 +29,7 @@ describe('the planner', () => {
   });
 
   test('asks for a setting at every length, and refuses a wire whose shortest piece is too small for the box', () => {
-    const [ask] = usualAsks(resistanceLength, 'wires: constantan, SWG 18, 20 cm\n');
+    const [ask] = usualAsks(resistanceLength, { wires: 'constantan, SWG 18, 20 cm' });
     const { balances } = resistanceLength.plan(ask!);
     expect(balances.map(({ of }) => of)).toEqual(['4 cm', '8 cm', '12 cm', '16 cm', '20 cm']);
     expect(balances[0]!.usable).toEqual([]);
@@ -38,7 +38,7 @@ describe('the planner', () => {
 });
 
 describe('10 000 sets', () => {
-  const sets = setsOf(resistanceLength, asks, 10_000);
+  const sets = benchSets(resistanceLength, asks, 10_000);
 
   test('keep every null point inside the window, in millimetres, and lengths in millimetres that rise', () => {
     expect(sets.length).toBeGreaterThan(9_900);
@@ -58,7 +58,7 @@ describe('10 000 sets', () => {
   // not know: it covers the slope a little too seldom (measured 94.0 % of 3000), the intercept too often (98.1 %).
   test('state 95 % intervals that cover slope and resistivity about as often, and the intercept more often', () => {
     const some = sets.slice(0, 600);
-    const [g, rho, b] = [coveredIn(resistanceLength, some, 'g', 'perCm'), coveredIn(resistanceLength, some, 'rho'), coveredIn(resistanceLength, some, 'b', 'leads')];
+    const [g, rho, b] = [coverage(resistanceLength, some, 'g', ({ truth }) => truth['perCm']!), coverage(resistanceLength, some, 'rho'), coverage(resistanceLength, some, 'b', ({ truth }) => truth['leads']!)];
     expect(g).toBeGreaterThan(91);
     expect(g).toBeLessThan(97);
     expect(Math.abs(rho - 95.5)).toBeLessThan(2.5);

@@ -8,7 +8,7 @@ import { evaluate } from '../../generators/quantities/evaluate.ts';
 import { program } from '../../generators/quantities/program.ts';
 import { conventions } from '../../generators/sheets/conventions.ts';
 import { workOut } from '../../generators/sheets/worked.ts';
-import { type BenchSet, benchSets, coverage, numbers, usualAsks } from './simulated-sets.ts';
+import { type BenchSet, benchSets, coverage, numbers, usualAsks } from './bench-sets.ts';
 import { demo, hands } from './demo.ts';
 import { expectHonestWorkAccepted, hundredths, meanOf, three } from './honest-work.ts';
 

@@ -4,7 +4,7 @@ import { drawings } from '../../generators/experiments/drawings.ts';
 import { evaluate } from '../../generators/quantities/evaluate.ts';
 import { programOf } from '../../generators/sheets/issue.ts';
 import { words } from '../figures/read-svg.ts';
-import { allFit, badNulls, coveredIn, dimensionFaults, rejected, setsOf, usualAsks } from './bench-sets.ts';
+import { allFit, badNulls, benchSets, coverage, dimensionFaults, rejected, usualAsks } from './bench-sets.ts';
 
 const asks = usualAsks(temperatureCoefficient);
 const program = programOf(temperatureCoefficient, { form: { known: 'right', reference: '20' } });
@@ -33,8 +33,13 @@ describe('the planner', () => {
     expect(allFit(temperatureCoefficient, asks)).toBe(true);
   });
 
-  test.each(['constantan, SWG 28, 60 cm', 'manganin, SWG 28, 90 cm', 'nichrome, SWG 26, 75 cm', 'german silver, SWG 28, 100 cm\nresistivity: maker'])('refuses %s, whose change is too small to see, and says so', (wire) => {
-    const [ask] = usualAsks(temperatureCoefficient, `wires: ${wire}\n`);
+  test.each([
+    { wires: 'constantan, SWG 28, 60 cm' },
+    { wires: 'manganin, SWG 28, 90 cm' },
+    { wires: 'nichrome, SWG 26, 75 cm' },
+    { wires: 'german silver, SWG 28, 100 cm', resistivity: 'maker' },
+  ])('refuses $wires, whose change is too small to see, and says so', (entries) => {
+    const [ask] = usualAsks(temperatureCoefficient, entries);
     const { unfit } = temperatureCoefficient.plan(ask!);
     expect(unfit).toHaveLength(1);
     expect(unfit[0]).toMatch(/changes by \d\.\d % .* moves the null point by 0\.\d cm, too little/);
@@ -42,7 +47,7 @@ describe('the planner', () => {
 });
 
 describe('10 000 sets', () => {
-  const sets = setsOf(temperatureCoefficient, asks, 10_000);
+  const sets = benchSets(temperatureCoefficient, asks, 10_000);
 
   test('keep every null point inside the window, in millimetres, with one R and temperatures in whole degrees that rise', () => {
     expect(sets.length).toBeGreaterThan(9_500);
@@ -68,6 +73,6 @@ describe('10 000 sets', () => {
 
   // 800 sets know a share of 95 % to 0.8 %; measured on 3000: X0 95.3 %, both coefficients 95.2 %.
   test.each(['X0', 'alpha0', 'alphaRef'])('state a 95-per-cent interval that covers the true %s as often', (id) => {
-    expect(Math.abs(coveredIn(temperatureCoefficient, sets.slice(0, 800), id) - 95)).toBeLessThan(2.5);
+    expect(Math.abs(coverage(temperatureCoefficient, sets.slice(0, 800), id) - 95)).toBeLessThan(2.5);
   });
 });

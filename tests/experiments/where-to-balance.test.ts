@@ -5,7 +5,7 @@ import { whereToBalance } from '../../generators/experiments/where-to-balance.ts
 import { dimensionFault } from '../../generators/quantities/dimension.ts';
 import { evaluate } from '../../generators/quantities/evaluate.ts';
 import { program } from '../../generators/quantities/program.ts';
-import { benchSets, coverage, numbers, usualAsks } from './simulated-sets.ts';
+import { benchSets, coverage, numbers, usualAsks } from './bench-sets.ts';
 import { hands } from './demo.ts';
 import { expectHonestWorkAccepted, hundredths, meanOf, three } from './honest-work.ts';
 

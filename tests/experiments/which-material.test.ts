@@ -3,7 +3,7 @@ import { whichMaterial } from '../../generators/experiments/which-material.ts';
 import type { Verdict } from '../../generators/quantities/step.ts';
 import { programOf } from '../../generators/sheets/issue.ts';
 import { workOut } from '../../generators/sheets/worked.ts';
-import { allFit, badNulls, coveredIn, dimensionFaults, rejected, setsOf, usualAsks } from './bench-sets.ts';
+import { allFit, badNulls, benchSets, coverage, dimensionFaults, rejected, usualAsks } from './bench-sets.ts';
 
 const asks = usualAsks(whichMaterial);
 
@@ -33,13 +33,13 @@ describe('the planner', () => {
   });
 
   test.each(['copper, SWG 38, 400 cm', 'iron, SWG 34, 150 cm'])('refuses %s, which the warmth of the room takes away from its table value', (wire) => {
-    const [ask] = usualAsks(whichMaterial, `wires: ${wire}\n`);
+    const [ask] = usualAsks(whichMaterial, { wires: wire });
     expect(whichMaterial.plan(ask!).unfit[0]).toMatch(/may lie \d\.\d % from the table's value/);
   });
 });
 
 describe('10 000 sets', () => {
-  const sets = setsOf(whichMaterial, asks, 10_000);
+  const sets = benchSets(whichMaterial, asks, 10_000);
 
   test('keep every null point inside the window, in millimetres', () => {
     expect(sets.length).toBeGreaterThan(9_900);
@@ -69,6 +69,6 @@ describe('10 000 sets', () => {
 
   // 1500 sets know a share of 95 % to 0.6 %; measured on 3000: 95.3 %.
   test('state a 95 % interval that covers the true resistivity as often', () => {
-    expect(Math.abs(coveredIn(whichMaterial, sets.slice(0, 1500), 'rho') - 95.5)).toBeLessThan(2);
+    expect(Math.abs(coverage(whichMaterial, sets.slice(0, 1500), 'rho') - 95.5)).toBeLessThan(2);
   });
 });
