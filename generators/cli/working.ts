@@ -62,12 +62,12 @@ export const working: Command = {
         await press.close();
       }
     });
-    for (const doubt of found) process.stdout.write(`${doubtInWords(doubt, sheet, order.window)}\n`);
+    for (const doubt of found) process.stdout.write(`${doubtInWords(doubt, sheet, order.window, words.spoken.symbols[doubt.id] ?? doubt.id)}\n`);
     process.stdout.write(`The worked record: ${join(folder, 'record.pdf')} and record.html\n`);
   },
 };
 
-function doubtInWords({ about, id, row }: Doubt, { readings }: Sheet, [low, high]: readonly [number, number]): string {
-  if (about === 'window') return `Row ${row + 1}: the null point ${id} = ${[readings[id]!].flat()[row]} cm lies outside ${low} to ${high} cm; choose another R there.`;
-  return `Row ${row + 1}: ${id} does not fit the other rows; look at its readings again, or take them again.`;
+function doubtInWords({ about, id, row }: Doubt, { readings }: Sheet, [low, high]: readonly [number, number], symbol: string): string {
+  if (about === 'window') return `Row ${row + 1}: the null point ${symbol} = ${[readings[id]!].flat()[row]} cm lies outside ${low} to ${high} cm; choose another R there.`;
+  return `Row ${row + 1}: ${symbol} does not fit the other rows; look at its readings again, or take them again.`;
 }
