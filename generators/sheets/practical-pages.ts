@@ -10,8 +10,8 @@ import type { Batch } from './lots.ts';
 /** A task of the examination on certain wires. */
 export interface Combination {
   experiment: Experiment;
-  /** Its heading and its aim, from content. */
-  words: { title: string; short: string; aim: string };
+  /** Its heading and its aim, from content; what its slip says of the wires and of dangers of its own, where that differs from the rest. */
+  words: { title: string; short: string; aim: string; slip?: { wires?: string; caution?: string } };
   ask: Ask;
   /** The wires as the order writes them. */
   wires: readonly string[];
@@ -59,6 +59,7 @@ export function slipsPage({ exam, lots, heads, spoken }: Printed): object {
           station: String(station.number),
           title: words.title,
           aim: words.aim,
+          own: words.slip ?? {},
           blanks: symbolsOf(experiment, ask, spoken),
           wires: wires.map((wire) => marks.get(wire)!).join(', '),
           several: wires.length > 1,
@@ -93,7 +94,7 @@ export function stationsPage({ exam, lots }: Printed): object {
         title: words.short,
         wires: wires.map((wire) => marks.get(wire)!).join(', '),
         box: ask.bench.box.plugs.join(' '),
-        expected: experiment.plan(ask).balances.map(({ X }) => round(X, { figures: 3 }, 'even')).join(', '),
+        expected: experiment.plan(ask).balances.map(({ of, X }) => `${of === undefined ? '' : `${of}: `}${round(X, { figures: 3 }, 'even')}`).join(', '),
       })),
     })),
   };

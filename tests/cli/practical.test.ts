@@ -19,6 +19,14 @@ interface Lots {
 describeWith(['pdftotext'], 'a practical examination', () => {
   const text = (file: string) => run('pdftotext', '-layout', at('out', file), '-');
 
+  test('warns on the slip of what the experiment alone has of dangers, and calls what stands there by its name', async () => {
+    const bath = write('bath.yaml', 'title: Bath\nclass: class.csv\nbatch: 7\ntasks:\n  - experiment: temperature-coefficient\n');
+    expect((await slidewire(['practical', bath, '--out', at('bath')])).code).toBe(0);
+    const slips = run('pdftotext', at('bath', 'slips.pdf'), '-').replace(/\s+/g, ' ');
+    expect(slips.match(/hot glass scald and burn/g)).toHaveLength(7);
+    expect(slips.match(/Work on the coil marked/g)).toHaveLength(7);
+  });
+
   test('has a slip for each lot that names no material, a station list and award sheets', async () => {
     const { code } = await slidewire(['practical', exam, '--out', at('out')]);
     expect(code).toBe(0);
