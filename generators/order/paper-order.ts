@@ -36,7 +36,7 @@ const paperSchema = z.strictObject({
       levels: marksBy(LEVELS, 'difficulty, 1 easy to 3 hard'),
       forms: marksBy(FORMS, 'form'),
     })
-    .optional()
+    .prefault({})
     .register(entries, { takes: 'total, topics, levels and forms', meaning: 'what the marks must come to; questions are chosen for what the named ones leave' }),
   questions: z.array(z.unknown()).max(100).optional().register(entries, { takes: 'a list of questions such as "- {family: balance, form: choice}"', meaning: 'questions that the paper has for certain' }),
   used: text(1000, 1).optional().register(entries, { takes: 'the path of a file', meaning: 'questions that were set already, and are not set again; the paper adds its own' }),
@@ -61,13 +61,13 @@ export function readPaper(source: string, file: string): PaperOrder {
   };
   const gather = <T>(read: () => T) => kept(read, mistakes);
   const paper = gather(() => checkEntries(paperSchema, values, values, whereIs));
-  if (paper) mistakes.push(...unknownNames(paper.marks ?? {}, whereIs));
+  if (paper) mistakes.push(...unknownNames(paper.marks, whereIs));
   const questions = (paper?.questions ?? []).flatMap((one, i) => gather(() => named(one, paper!.sd, (path) => whereIs(['questions', i, ...path]))) ?? []);
-  if (paper && paper.marks === undefined && questions.length === 0) mistakes.push({ file, what: 'asks for nothing; give questions, or marks such as "marks: {total: 30}"' });
+  if (paper && Object.keys(paper.marks).length === 0 && questions.length === 0 && mistakes.length === 0) mistakes.push({ file, what: 'asks for nothing; give questions, or marks such as "marks: {total: 30}"' });
   mistakes.push(...twice(questions.flat(), file));
   if (mistakes.length > 0) throw allMistakes(mistakes);
   const { marks, ...rest } = paper!;
-  return { ...rest, demands: (marks ?? {}) as Demands, questions: questions.flat() };
+  return { ...rest, demands: marks as Demands, questions: questions.flat() };
 }
 
 /** What `read` gives; its mistakes join the others. */
@@ -86,7 +86,7 @@ function unknownNames(marks: Partial<Record<'topics' | 'levels' | 'forms', Recor
   return (['topics', 'levels', 'forms'] as const).flatMap((part) =>
     Object.keys(marks[part] ?? {}).flatMap((name) => {
       const names: readonly string[] = known[part];
-      return names.includes(name) ? [] : [{ ...whereIs(['marks', part, name]), what: `there is no such name${didYouMean(name, names) || `; there are ${names.join(', ')}`}` }];
+      return names.includes(name) ? [] : [{ ...whereIs(['marks', part, name]), what: `there is no such name${(part !== 'levels' && didYouMean(name, names)) || `; there are ${names.join(', ')}`}` }];
     }),
   );
 }

@@ -11,6 +11,8 @@ const SEARCHES = 6;
 interface Candidate {
   entry: Entry;
   sums: readonly number[];
+  /** The same for all that add the same marks to the same sums. */
+  kind: string;
 }
 
 /**
@@ -24,12 +26,17 @@ export function choose(pool: readonly Entry[], demands: Demands, set: readonly E
   for (const entry of set) for (const place of placesOf(entry, sums)) rest[place]! -= entry.marks;
   if (rest.some((marks) => marks < 0)) return undefined;
   const taken = new Set(set.map(({ question }) => question));
-  const open = pool.filter(({ question }) => !taken.has(question)).map((entry): Candidate => ({ entry, sums: placesOf(entry, sums) }));
+  const open = pool.filter(({ question }) => !taken.has(question)).map((entry) => candidate(entry, sums));
   for (let i = 0; i < SEARCHES; i++) {
     const found = search(rest, random.shuffle(open.filter(({ sums: places }) => places.length === PARTS.length)), set);
     if (found) return found;
   }
   return undefined;
+}
+
+function candidate(entry: Entry, sums: readonly Sum[]): Candidate {
+  const places = placesOf(entry, sums);
+  return { entry, sums: places, kind: `${places.join(' ')}, ${entry.marks}` };
 }
 
 /** A sum that marks are asked for: of one name of a part, or of all names that the part leaves free. */
@@ -48,7 +55,8 @@ function sumsOf(demands: Demands, total: number): Sum[] {
 
 function placesOf(entry: Entry, sums: readonly Sum[]): number[] {
   return PARTS.map((part) => {
-    const named = sums.findIndex((sum) => sum.part === part && sum.name === nameIn(entry, part));
+    const name = nameIn(entry, part);
+    const named = sums.findIndex((sum) => sum.part === part && sum.name === name);
     return named >= 0 ? named : sums.findIndex((sum) => sum.part === part && sum.name === undefined);
   });
 }
@@ -69,13 +77,15 @@ function search(rest: readonly number[], all: readonly Candidate[], set: readonl
     if (tightest === undefined) return undefined;
     const inIt = open.filter(({ sums }) => sums.includes(tightest)).map((one) => ({ one, uses: used(one.entry) })).sort((a, b) => a.uses - b.uses);
     for (const { one } of inIt) {
+      if (!open.includes(one)) continue;
       const next = [...left];
       for (const place of one.sums) next[place]! -= one.entry.marks;
       use(one.entry, 1);
       const found = from(next, open.filter(({ entry }) => entry.question !== one.entry.question));
       if (found) return [one.entry, ...found];
       use(one.entry, -1);
-      open = open.filter((other) => other !== one);
+      // Others that add the same to the same sums would do no better, but for the rare one that shuts out no other form of itself.
+      open = open.filter((other) => other.kind !== one.kind);
     }
     return undefined;
   }

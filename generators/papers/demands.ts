@@ -14,7 +14,7 @@ export interface MarkTable extends Record<PartName, Record<string, number>> {
 export type Demands = Partial<MarkTable>;
 
 /** The name that an entry counts under. */
-export const nameIn = ({ topic, level, form }: Entry, part: PartName): string => ({ topics: topic, levels: level, forms: form })[part];
+export const nameIn = ({ topic, level, form }: Entry, part: PartName): string => (part === 'topics' ? topic : part === 'levels' ? level : form);
 
 export function markTable(entries: readonly Entry[]): MarkTable {
   const table: MarkTable = { total: 0, topics: {}, levels: {}, forms: {} };

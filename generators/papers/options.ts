@@ -5,8 +5,8 @@ import type { Random } from '../random.ts';
 /** An option of a multiple-choice question: a number, or an answer in words by its name. */
 export interface Option {
   value: number | string;
-  /** The slip that it is the value of; nothing at the right one, and at other answers in words. */
-  slip?: string;
+  /** Which of the question's slips it is the value of; nothing at the right one, and at other answers in words. */
+  slip?: number;
   isRight: boolean;
 }
 
@@ -26,7 +26,7 @@ export function optionSets({ answers, slips, verdicts, direction }: Question, ra
   if (!answer) return inWords(direction, verdicts, random);
   if (answers.length > 1) return [];
   const wrong = slips
-    .map(({ id, answers: values }) => ({ value: values[answer.id] ?? answer.exact, slip: id, isRight: false }))
+    .map(({ answers: values }, slip) => ({ value: values[answer.id] ?? answer.exact, slip, isRight: false }))
     .filter(({ value }) => value > 0 && !areAlike(value, answer.exact));
   const apart = wrong.filter(({ value }, place) => wrong.slice(0, place).every((other) => !areAlike(value, other.value)));
   const size = Math.min(MOST - 1, apart.length);

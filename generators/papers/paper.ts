@@ -48,7 +48,9 @@ export function makePaper(plan: PaperPlan, random: Streams): Version[] {
   for (let i = 0; i < TRIES; i++) {
     const entries = i === 0 ? selection(plan, random) : selectionAgain({ ...plan, pool }, random, i);
     const versions: Version[] = plan.whose.map((one) => ({ ...one, items: [] }));
-    const failed = entries.find((entry, place) => !fill(versions, entry, place, plan, random));
+    // Cases first: what they ask in words is fixed, and others make way.
+    const inTurn = [...entries.entries()].sort(([, a], [, b]) => Number(b.form === 'case') - Number(a.form === 'case'));
+    const [, failed] = inTurn.find(([place, entry]) => !fill(versions, entry, place, plan, random)) ?? [];
     if (!failed) return versions;
     pool = pool.filter(({ question }) => question !== failed.question);
   }
@@ -82,7 +84,7 @@ function fill(versions: readonly Version[], entry: Entry, place: number, plan: P
     versions.forEach((version, v) => {
       const before = versions.slice(0, v);
       const item = { entry, parts: [] as Made[] };
-      version.items.push(item);
+      version.items[place] = item;
       entry.parts.forEach((part, p) => item.parts.push(make(part, stand[p]!, making(version, v, before, { place, p, part }, plan, random))));
     });
     return true;

@@ -168,7 +168,7 @@ function optionViews({ options = [], question }: Made, view: QuestionView, words
       return { ...common, say: { sentence: words.verdicts![id]![value]!, blanks: view.stem.blanks } };
     }
     const written = isRight ? answer!.shown : round(value, { figures: 3 }, 'even');
-    const feedback = view.slips.find(({ id }) => id === slip)?.say;
+    const feedback = slip === undefined ? undefined : view.slips[slip]!.say;
     return { ...common, value: shown(written, question.program.step(answer!.id).unit, shared), ...(feedback && { feedback }) };
   });
 }

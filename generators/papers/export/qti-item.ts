@@ -86,10 +86,15 @@ function choice({ options, marks }: PartData, words: QtiWords): Pieces {
   };
 }
 
+/** Beside the range itself, so that what binary arithmetic and six figures leave of an end does not shut it out. */
+const MARGIN = 1e-5;
+
 /** A value within the accept range, ends included. */
 function within(identifier: string, value: number, from: number, to: number): string {
-  const tolerance = `${plain(Math.max(0, value - from))} ${plain(Math.max(0, to - value))}`;
-  return element('qti-equal', { 'tolerance-mode': 'absolute', tolerance, 'include-lower-bound': 'true', 'include-upper-bound': 'true' }, variable(identifier), base('float', String(value)));
+  const written = plain(value);
+  const room = (distance: number) => plain(Math.max(0, distance) + MARGIN * Math.abs(value));
+  const tolerance = `${room(Number(written) - from)} ${room(to - Number(written))}`;
+  return element('qti-equal', { 'tolerance-mode': 'absolute', tolerance, 'include-lower-bound': 'true', 'include-upper-bound': 'true' }, variable(identifier), base('float', written));
 }
 
 /** A value that is a slip's to half a per cent, which keeps two slips apart. */
@@ -103,7 +108,7 @@ function numbers({ answers, slips, marks }: PartData, words: QtiWords): Pieces {
   const told = slips.map(({ values, feedback }, i) => ({ feedback, id: `slip_${i + 1}`, is: element('qti-and', {}, ...answers.map(({ symbol, value }, k) => near(ids[k]!, values[symbol] ?? value))) }));
   const elseIf = told.map(({ id, is }) => element('qti-response-else-if', {}, is, say(id)));
   return {
-    declarations: [...answers.map(({ value }, i) => response(ids[i]!, 'float', String(value))), ...scored(marks), outcome('FEEDBACK', 'identifier')],
+    declarations: [...answers.map(({ value }, i) => response(ids[i]!, 'float', plain(value))), ...scored(marks), outcome('FEEDBACK', 'identifier')],
     body: answers.map(({ symbol, unit }, i) => paragraph(`${symbol} = `, element('qti-text-entry-interaction', { 'response-identifier': ids[i]!, 'expected-length': '12' }), escapeXml(` ${unit}`))),
     processing: [element('qti-response-processing', {}, ...each, condition(when(allRight, say('correct')), ...elseIf, otherwise(say('incorrect'))))],
     feedback: [feedbackOf('correct', words.correct), ...told.map(({ id, feedback }) => feedbackOf(id, feedback)), feedbackOf('incorrect', words.incorrect)],
