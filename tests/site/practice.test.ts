@@ -5,6 +5,7 @@ import { exactly } from '../../generators/marking/reach.ts';
 import { figuresBefore } from '../../generators/practice/check.ts';
 import { setCode } from '../../generators/practice/set-code.ts';
 import { round } from '../../generators/quantities/written.ts';
+import { workOut } from '../../generators/sheets/worked.ts';
 import { marking, setOf } from '../practice/pages.ts';
 import { type Built, builtSite, openPage } from './built.ts';
 
@@ -124,6 +125,21 @@ describe('a practice page', () => {
     await second!.type(power);
     await page.click('[data-place="rho:0"] .raised .sign');
     expect(await page.$eval('[data-place="rho:0"] .mark', (mark) => mark.textContent)).toBe('right');
+    await page.browserContext().close();
+  });
+
+  it('asks for the choice that follows from the figures, and keeps it', async () => {
+    const page = await openPage(built, built.file(`experiments/resistivity.html#${CODE}`));
+    const { set, steps } = setOf('resistivity', CODE);
+    const [right] = workOut(set.sheet, steps).verdicts()['agreement']!;
+    const mark = () => page.$eval('[data-verdict="agreement:0"] .mark', (each) => each.textContent);
+    expect(await mark()).toBe('');
+    await page.click(`[data-verdict] input[value="${right === 'agrees' ? 'differs' : 'agrees'}"]`);
+    expect(await mark()).toBe('look again');
+    await page.click(`[data-verdict] input[value="${right}"]`);
+    expect(await mark()).toBe('right');
+    await page.reload();
+    expect(await mark()).toBe('right');
     await page.browserContext().close();
   });
 

@@ -11,6 +11,7 @@ import { placesOf } from '../../practice/places.ts';
 import type { BenchWords, GaugeWords, MineWords, PracticeWords } from '../../practice/page/data.ts';
 import { MATHS_CUT } from '../../press/maths-face.ts';
 import { symbolLine } from '../../quantities/working.ts';
+import type { Verdict } from '../../quantities/step.ts';
 import { programOf } from '../../sheets/issue.ts';
 import { labelIn, unitLine } from '../../sheets/record.ts';
 import { worksheetView } from '../../sheets/view.ts';
@@ -72,7 +73,23 @@ function withLists(one: PracticePage): object {
       return { key, symbol: symbolLine(program, id, words.spoken), row: label ? `${label.number}${label.direction ? ` ${label.direction}` : ''}` : '' };
     }),
     verdicts: Object.keys(one.slots).filter((slot) => slot.startsWith('verdict:')),
+    choicesToMake: program.steps.flatMap((step) => (step.kind === 'verdict' ? choicesOf(one, step) : [])),
   };
+}
+
+/** A choice that the student makes, once or in every row: in a few words from a list where content has them, else among sentences. */
+function choicesOf({ experiment, words, ready, slots }: PracticePage, { id, per, choices }: Verdict): object[] {
+  const brief = (words.experiment['brief'] as Record<string, Record<string, string>> | undefined)?.[id];
+  const sentences = ready.verdicts[id];
+  if (!brief && !sentences) return [];
+  const rows = Object.keys(slots).filter((slot) => slot.startsWith(`verdict:${id}:`)).length;
+  const label = (row: number) => (per === undefined ? undefined : labelIn(experiment.layout.observations, per, row));
+  return Array.from({ length: rows }, (_, row) => ({
+    key: `${id}:${row}`,
+    label: label(row),
+    isBrief: brief !== undefined,
+    choices: choices.map((value) => ({ value, words: brief?.[value] ?? sentences?.[value] ?? value })),
+  }));
 }
 
 /** Eleventy lays the templates out; what it reads and writes is told here, so that no other configuration is looked for. */

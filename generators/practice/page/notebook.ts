@@ -75,17 +75,20 @@ export function judgeAll(notebook: Notebook): void {
 
 /** Takes down what stands in the fields of a place. */
 export function takeDown(notebook: Notebook, key: string): void {
-  notebook.texts[key] = notebook.fields.get(key)!.text();
-  keep(notebook.name, notebook.texts);
+  writeDown(notebook, key, notebook.fields.get(key)!.text());
   judgeAll(notebook);
+}
+
+/** Keeps what the student wrote or chose, under its key. */
+export function writeDown({ name, texts }: Notebook, key: string, text: string): void {
+  texts[key] = text;
+  keep(name, texts);
 }
 
 /** Clears all that was written in a set. */
 export function clearSet(notebook: Notebook): void {
-  for (const [key, field] of notebook.fields) {
-    field.write('');
-    notebook.texts[key] = '';
-  }
+  for (const field of notebook.fields.values()) field.write('');
+  for (const key of Object.keys(notebook.texts)) notebook.texts[key] = '';
   keep(notebook.name, {});
   notebook.helps.clear();
   judgeAll(notebook);

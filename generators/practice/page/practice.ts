@@ -2,6 +2,7 @@ import { provideFormulas } from '../formula.ts';
 import { type SetCode, readSetCode } from '../set-code.ts';
 import type { PageData } from './data.ts';
 import { startBench } from './bench.ts';
+import { startChoices } from './choices.ts';
 import { putFields } from './fields.ts';
 import { type Texts, keep } from './kept.ts';
 import { type SetNotebook, benchName, openSet } from './notebook.ts';
@@ -13,9 +14,11 @@ export function startPractice(data: PageData): void {
   provideFormulas(data.formulas);
   let notebook: SetNotebook;
   const code = () => readSetCode(location.hash) ?? (document.body.dataset['set'] as SetCode);
+  const putChoices = startChoices(() => notebook, data.words.practice);
   const show = () => {
     notebook = openSet(data, code());
     putFields(notebook, data);
+    putChoices();
   };
   const take = (own: Texts) => {
     keep(benchName(data.kit.experiment, code()), Object.keys(own).length === 0 ? {} : { ...notebook.own, ...own });
@@ -31,5 +34,5 @@ export function startPractice(data: PageData): void {
   addEventListener('hashchange', open);
   rowByRow(data.words.practice);
   open();
-  setTools(() => notebook, data.words.practice);
+  setTools(() => notebook, data.words.practice, putChoices);
 }

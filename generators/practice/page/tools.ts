@@ -8,7 +8,7 @@ import { showMarks } from './said.ts';
 const SHEET_CODE = /^[0-9A-HJKMNP-TV-Z]{4}-[0-9A-HJKMNP-TV-Z]{4}$/i;
 
 /** The buttons above a set: another one, one by its code, a link to share, clear, print, and the plain view. */
-export function setTools(current: () => SetNotebook, words: PracticeWords): void {
+export function setTools(current: () => SetNotebook, words: PracticeWords, cleared: () => void): void {
   const tell = (text: string) => all('[data-told]').forEach((told) => (told.textContent = text));
   onPress('fresh', () => {
     location.hash = setCode(Math.floor(Math.random() * 1_000_000));
@@ -25,6 +25,7 @@ export function setTools(current: () => SetNotebook, words: PracticeWords): void
     clearSet(current());
     for (const said of all('[data-said]')) said.replaceChildren();
     showMarks(current(), words);
+    cleared();
     tell(words.cleared);
   });
   onPress('print', () => print());
