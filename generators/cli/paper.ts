@@ -1,13 +1,14 @@
+import { existsSync, readdirSync } from 'node:fs';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { UserMistake } from '../mistake.ts';
-import { readPaper } from '../order/paper-order.ts';
+import { type PaperOrder, readPaper } from '../order/paper-order.ts';
 import { decodeText } from '../order/text.ts';
 import { markTable } from '../papers/demands.ts';
-import { keysOf, makePaper } from '../papers/paper.ts';
+import { type Version, keysOf, makePaper } from '../papers/paper.ts';
 import { versionView } from '../papers/view.ts';
 import { openPress } from '../press/print.ts';
-import { wholeFolder } from '../press/whole-folder.ts';
+import { mendFolder, wholeFolder } from '../press/whole-folder.ts';
 import { streams } from '../random.ts';
 import { bytes } from './asked.ts';
 import { needed } from './class-order.ts';
@@ -36,6 +37,7 @@ export const paper: Command = {
     if (path === undefined || more.length > 0) throw new UserMistake('give one file: slidewire paper PAPER.yaml --out DIR');
     const out = resolve(needed(flags['out'], 'say where the paper goes: --out DIR'));
     const kinds = kindsOf(flags['as']);
+    refuseFull(out);
     const file = basename(path);
     const { text, notices } = decodeText(bytes(path), file);
     const order = readPaper(text, file);
@@ -45,21 +47,19 @@ export const paper: Command = {
     const { plan, notices: ofClass } = planOf(order, path, random, new Set(used));
     for (const notice of [...notices, ...ofClass]) process.stderr.write(`${notice}\n`);
     const versions = inFile(file, () => makePaper(plan, random));
-    const content = contentOf();
-    const views = versions.map((version, v) => versionView(version, v, content));
-    const table = markTable(versions[0]!.items.map(({ entry }) => entry));
-    const { words, shared } = content;
-    const written: WrittenPaper = {
-      versions,
-      views,
-      page: { title: order.title, time: order.time, instructions: order.instructions ?? words.usual, deviation: words.deviation[order.sd]!, table, print: { language: LANGUAGE, paper: order.paper, size: order.size }, words: { ...shared.headings, ...words, tags: shared.tags } },
-    };
+    const written = writtenPaper(order, versions);
     await wholeFolder(out, (partial) => fill(partial, written, kinds));
     if (usedFile !== undefined) await addUsed(usedFile, used, keysOf(versions));
     const kind = plan.isClass ? 'candidates' : versions.length === 1 ? 'version' : 'versions';
-    process.stdout.write(`${versions.length} ${kind}, ${versions[0]!.items.length} questions of ${table.total} marks each: ${out}\n`);
+    process.stdout.write(`${versions.length} ${kind}, ${versions[0]!.items.length} questions of ${written.page.table.total} marks each: ${out}\n`);
   },
 };
+
+/** Versions of another paper must not lie among those of this one. */
+function refuseFull(folder: string): void {
+  mendFolder(folder);
+  if (existsSync(folder) && readdirSync(folder).length > 0) throw new UserMistake([{ file: folder, what: 'the folder is there and is not empty; choose another with --out, or remove it' }]);
+}
 
 type Kind = (typeof KINDS)[number];
 
@@ -77,6 +77,15 @@ function inFile<T>(file: string, work: () => T): T {
     if (error instanceof UserMistake) throw new UserMistake(error.mistakes.map((mistake) => ({ file, ...mistake })));
     throw error;
   }
+}
+
+function writtenPaper(order: PaperOrder, versions: readonly Version[]): WrittenPaper {
+  const { words, ...content } = contentOf();
+  const { title, time, paper: size, instructions = words.usual, sd } = order;
+  const table = markTable(versions[0]!.items.map(({ entry }) => entry));
+  const print = { language: LANGUAGE, paper: size, size: order.size };
+  const page = { title, time, instructions, deviation: words.deviation[sd]!, table, print, words: { ...content.shared.headings, ...words, tags: content.shared.tags } };
+  return { versions, views: versions.map((version, v) => versionView(version, v, content)), page };
 }
 
 function contentOf() {

@@ -10,6 +10,8 @@ import type { Direction } from '../questions/direction.ts';
 interface Figure {
   /** The givens that are read off it, and how far a reading may lie from the truth, in the given's own unit. */
   latitude: Readonly<Record<string, number>>;
+  /** Readings worth drawing; all where left out. */
+  suits?(readings: Readings): boolean;
   draw(readings: Readings, id: string, words: FigureWords): Drawing;
 }
 
@@ -23,6 +25,8 @@ const PITCH = 0.5;
 const DIVISIONS = 50;
 const gauge: Figure = {
   latitude: { m: 0, n: 1 },
+  // A wire thinner than half a millimetre leaves nothing to be seen on the main scale.
+  suits: (readings) => number(readings, 'm') > 0,
   draw: (readings, id, words) => screwGauge({ id, pitch: PITCH, divisions: DIVISIONS, turns: Math.round(number(readings, 'm') / PITCH), division: number(readings, 'n') }, words),
 };
 
@@ -42,6 +46,9 @@ function figureOf({ family, givens }: Direction): Figure | undefined {
 
 /** The givens that a figure of this direction shows; none where it has no figure. */
 export const readsOff = (direction: Direction): string[] => Object.keys(figureOf(direction)?.latitude ?? {});
+
+/** Whether a figure of these readings is worth drawing. */
+export const suitsFigure = (direction: Direction, readings: Readings): boolean => figureOf(direction)?.suits?.(readings) ?? true;
 
 /** The figure of a direction that has one. */
 export const drawFigure = (direction: Direction, readings: Readings, id: string, words: FigureWords): Drawing => figureOf(direction)!.draw(readings, id, words);

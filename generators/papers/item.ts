@@ -7,7 +7,7 @@ import type { Exact } from '../questions/exact.ts';
 import { areAlike } from '../questions/number.ts';
 import { type Question, question } from '../questions/question.ts';
 import { type Part, isInWords } from './entry.ts';
-import { readOff } from './figures.ts';
+import { readOff, suitsFigure } from './figures.ts';
 import type { PartForm } from './forms.ts';
 import type { Letters } from './letters.ts';
 import { type Option, optionSets } from './options.ts';
@@ -91,6 +91,7 @@ function drawing(direction: Direction, form: PartForm, { random, apartFrom, take
     const key = keyOf({ direction, readings });
     // Options in another order make a question in words another one.
     const mayRepeat = form === 'choice' && isInWords(direction);
+    if (form === 'figure' && !suitsFigure(direction, readings)) return false;
     return !taken.has(key) && apartFrom.every(({ question: other }) => differs(other, values) && (mayRepeat || keyOf(other) !== key));
   };
   return () => {

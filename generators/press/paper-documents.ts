@@ -35,8 +35,14 @@ function document({ print, title, words }: PaperPage, pages: Page[], orientation
 
 /** Papers of candidates, or their mark schemes, one after the other in one document. */
 export function versionsHtml(paper: PaperPage, kind: 'paper' | 'scheme', versions: readonly VersionView[]): string {
-  const { title, time, instructions, deviation, table } = paper;
-  return document(paper, versions.map(({ name, roll, items }) => ({ template: kind, title, time, instructions, deviation, version: name, roll, isOwn: roll !== undefined, total: table.total, items, foot: `${title} · ${roll === undefined ? name : `${roll} ${name}`}` })));
+  const pages = versions.map((version) => ({ template: kind, ...versionPage(paper, version) }));
+  return document(paper, pages);
+}
+
+function versionPage({ title, time, instructions, deviation, table }: PaperPage, { name, roll, items }: VersionView): Page {
+  const asksDeviation = items.some(({ parts }) => parts.some(({ view }) => 'sd' in view.choice));
+  const foot = `${title} · ${roll === undefined ? name : `${roll} ${name}`}`;
+  return { title, time, instructions, deviation: asksDeviation ? deviation : '', version: name, roll, isOwn: roll !== undefined, total: table.total, items, foot };
 }
 
 /** More columns than this lie better on a page on its side. */

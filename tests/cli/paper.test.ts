@@ -57,6 +57,16 @@ test('used questions are kept beside the file, and do not come next year', async
   expect(questions.length).toBe(new Set([...keys('one'), ...keys('two')]).size);
 });
 
+test('a folder that holds anything is left as it is', async () => {
+  const order = write('full.yaml', 'title: Full\nmarks: { total: 5 }\n');
+  write('full/candidates/paper-C.pdf', 'of another paper');
+  const before = filesIn(at('full'));
+  const { code, err } = await slidewire(['paper', order, '--out', at('full'), '--as', 'csv']);
+  expect(code).toBe(1);
+  expect(err).toContain('the folder is there and is not empty');
+  expect(filesIn(at('full'))).toEqual(before);
+});
+
 test('every candidate of a class has a paper with name and roll', async () => {
   write('class.csv', 'roll,name\n7,Asmira Tollun\n8,Bero Kint\n9,Cila Marn\n');
   const order = write('own.yaml', 'title: Own\nclass: class.csv\nmarks: { total: 10, forms: { numeric: 10 } }\n');
