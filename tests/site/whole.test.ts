@@ -58,8 +58,9 @@ describe('the site', () => {
   });
 
   it('makes on every page the set that Node makes, and judges it', { timeout: 120_000 }, async () => {
+    const page = await openPage(built, built.file('index.html'));
     for (const id of practised) {
-      const page = await openPage(built, built.file(`experiments/${id}.html#${setCode(777)}`));
+      await page.goto(built.file(`experiments/${id}.html#${setCode(777)}`));
       const { set, places, right } = setOf(id, setCode(777));
       const shown = await page.$$eval('[data-slot^="read:"]', (slots) => Object.fromEntries(slots.map((slot) => [(slot as HTMLElement).dataset['slot'], slot.textContent ?? ''])) as Record<string, string>);
       for (const [slot, text] of Object.entries(shown)) {
@@ -73,8 +74,8 @@ describe('the site', () => {
       await page.reload();
       expect(new Set(await page.$$eval('[data-place] .mark', (marks) => marks.map((mark) => mark.textContent))), id).toEqual(new Set(['right']));
       expect(page.complaints, id).toEqual([]);
-      await page.browserContext().close();
     }
+    await page.browserContext().close();
   });
 
   it.each(['light', 'dark'])('has nothing that axe finds in the %s, with its key and questions open', { timeout: 180_000 }, async (look) => {

@@ -21,7 +21,7 @@ import { prose } from './site-templates.ts';
 /** The set that a page shows where no address names one, and without scripts. */
 export const DEFAULT_SET = setCode(1);
 /** Sets that are looked at for what hangs on the set: forms of the steps, negative values, powers of ten. */
-const SAMPLES = 150;
+const SAMPLES = 60;
 
 /** Everything of one experiment's page. */
 export interface PracticePage {
