@@ -1,7 +1,9 @@
 import type { FaultName } from '../../apparatus/faults.ts';
 import { fill } from '../../quantities/spoken.ts';
 import { type BenchReadings, type SetBench, type Setting, benchOf, benchReadings, boxReads, needle, scaleReads } from '../bench.ts';
+import { holdToPress, plug, toggled } from './bench-controls.ts';
 import { magnifiedScale, needleOn } from './bench-drawings.ts';
+import { needleInWords } from './bench-words.ts';
 import type { BenchWords } from './data.ts';
 import { all, make, onPress } from './elements.ts';
 import type { Texts } from './kept.ts';
@@ -9,8 +11,6 @@ import type { SetNotebook } from './notebook.ts';
 
 /** A key that is closed for so long is told of, in ms; common practice, no source. */
 const WARMS = 20_000;
-/** How long a press by a screen reader lasts, in ms: it has no way to hold a button. */
-const TAP = 2000;
 
 type Mutable = { -readonly [K in keyof Setting]: Setting[K] } & { out: Set<number> };
 
@@ -113,54 +113,4 @@ export function startBench(words: BenchWords, take: (own: Texts) => void): (note
     one('[data-bench-row]').replaceChildren(...Array.from({ length: reads.rows }, (_, row) => make('option', { value: String(row) }, String(row + 1))));
     show();
   };
-}
-
-/** A plug of the box; pressed while it is out. */
-function plug(ohms: string, toggle: () => boolean, show: () => void, words: BenchWords): HTMLElement {
-  const button = make('button', { type: 'button', class: 'plug', 'aria-pressed': 'false', 'aria-label': fill(words.plug, { ohms }) }, ohms);
-  button.addEventListener('click', () => {
-    button.setAttribute('aria-pressed', String(toggle()));
-    show();
-  });
-  return button;
-}
-
-function toggled(set: Set<number>, place: number): boolean {
-  if (set.delete(place)) return false;
-  set.add(place);
-  return true;
-}
-
-/** Pressed as long as it is held, by pointer or by space bar; a screen reader's press lasts a moment. */
-function holdToPress(button: HTMLElement, press: (isPressed: boolean) => void): void {
-  let isHeld = false;
-  const hold = (is: boolean) => {
-    if (isHeld === is) return;
-    isHeld = is;
-    press(is);
-  };
-  button.addEventListener('pointerdown', (event) => {
-    button.setPointerCapture(event.pointerId);
-    hold(true);
-  });
-  for (const end of ['pointerup', 'pointercancel', 'blur']) button.addEventListener(end, () => hold(false));
-  button.addEventListener('keydown', (event) => {
-    if (event.key !== ' ' && event.key !== 'Enter') return;
-    event.preventDefault();
-    hold(true);
-  });
-  button.addEventListener('keyup', () => hold(false));
-  button.addEventListener('click', ({ detail, pointerType }: MouseEvent & { pointerType?: string }) => {
-    if (detail !== 0 || pointerType) return;
-    hold(true);
-    setTimeout(() => hold(false), TAP);
-  });
-}
-
-function needleInWords(at: number, divisions: number, { isPressed }: Setting, words: BenchWords): string {
-  if (!isPressed) return words.lifted;
-  const size = Math.round(Math.abs(at));
-  if (size === 0) return words.zero;
-  if (size >= divisions) return at < 0 ? words.stopLeft : words.stopRight;
-  return fill(at < 0 ? words.left : words.right, { divisions: size });
 }
