@@ -21,6 +21,9 @@ const order = write('order.yaml', `class: class.csv\nwires: "${WIRE}"\nsections:
 mkdirSync(at('tmp'));
 const env = { ...process.env, TMPDIR: at('tmp') };
 
+/** Files of a pack of this order. */
+const FILES = 12;
+
 const MOMENTS = process.env['CI'] ? 20 : 6;
 const random = streams('kill').of('moments');
 /** Shares of the time that a whole run takes. */
@@ -57,7 +60,7 @@ describeUnless([...browser, ...(PROC ? [] : ['/proc'])], `a pack, killed with it
     expect(await ended(start(order, '--out', at('whole')))).toBe(0);
     time = performance.now() - from;
     whole = filesIn(at('whole'));
-    expect(Object.keys(whole)).toHaveLength(10);
+    expect(Object.keys(whole)).toHaveLength(FILES);
   });
 
   test('is there whole or not at all, is never taken up half made, and is whole after one more run', async () => {
@@ -71,7 +74,7 @@ describeUnless([...browser, ...(PROC ? [] : ['/proc'])], `a pack, killed with it
     expect(await ended(start(order, '--out', at('pack')))).toBe(0);
     const madeAgain: number[] = [];
     for (const moment of second) madeAgain.push(await heldAfter(moment));
-    expect(madeAgain).toContain(10);
+    expect(madeAgain).toContain(FILES);
     expect(await ended(start(order, '--out', at('pack')))).toBe(0);
     expect(filesIn(at('pack'))).toEqual(whole);
     expect(readdirSync(at('.')).filter((name) => name.startsWith('pack'))).toEqual(['pack']);
@@ -93,7 +96,7 @@ describeUnless([...browser, ...(PROC ? [] : ['/proc'])], `a pack, killed with it
       expect(held).toMatchObject({ ...before, 'teacher/ledger.json': expect.any(String) });
       const { issues } = readLedger(readFileSync(at('whole', 'teacher', 'ledger.json'), 'utf8'));
       const further = issues.filter(({ sitting }) => sitting > 1).length;
-      expect(Object.keys(held)).toHaveLength(10 + 3 * further);
+      expect(Object.keys(held)).toHaveLength(FILES + 3 * further);
     }
   });
 

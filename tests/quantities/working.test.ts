@@ -32,7 +32,7 @@ describe('lines of the practical', () => {
   const line = (id: string) => workedLine(checked, named(checked.steps, id), 0, values, words);
 
   test('a negative zero error is taken away in brackets, seen and heard', () => {
-    expect(line('d').tex).toBe('d = 0.350 - \\left(-0.03\\right) = 0.380\\;\\mathrm{mm}');
+    expect(line('d').tex).toBe('d = 0.350 - \\left({-0.03}\\right) = 0.380\\;\\mathrm{mm}');
     expect(line('d').spoken).toBe('diameter = 0.350 - (minus 0.03) = 0.380 millimetres');
   });
   test('a converted diameter is squared in brackets', () => {
