@@ -1,0 +1,48 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { loadFigureWords } from '../../generators/cli/content.ts';
+import { loadFamilyWords, loadPaperWords, loadQuestionWords } from '../../generators/cli/question-words.ts';
+import { markTable } from '../../generators/papers/demands.ts';
+import { type For, makePaper } from '../../generators/papers/paper.ts';
+import { pool } from '../../generators/papers/pool.ts';
+import { versionView } from '../../generators/papers/view.ts';
+import { type PaperPage, answersHtml, versionsHtml } from '../../generators/press/paper-documents.ts';
+import { streams } from '../../generators/random.ts';
+import { describeWith } from '../outside.ts';
+
+const vnu = createRequire(import.meta.url)('vnu-jar') as string;
+
+/** Papers, schemes and answers with an entry of every form and every figure. */
+function pages(whose: readonly For[], size: PaperPage['print']['size']): string[] {
+  const all = pool('sample');
+  const set = all.filter((entry, i) => entry.form === 'figure' || all.findIndex(({ form }) => form === entry.form) === i);
+  const versions = makePaper({ set, pool: all, demands: {}, whose, isClass: whose[0]!.roll !== undefined, used: new Set() }, streams('pages'));
+  const words = loadPaperWords('en');
+  const shared = loadQuestionWords('en');
+  const content = { wordsOf: (family: string) => loadFamilyWords('en', family), shared, figures: loadFigureWords('en'), stories: words.stories };
+  const views = versions.map((version, v) => versionView(version, v, content));
+  const page: PaperPage = { title: 'A <b>test</b> & more', time: '40 minutes', instructions: words.usual, deviation: words.deviation['sample']!, table: markTable(set), print: { language: 'en', paper: 'A4', size }, words: { ...shared.headings, ...words, tags: shared.tags } };
+  return [versionsHtml(page, 'paper', views), versionsHtml(page, 'scheme', views), answersHtml(page, views)];
+}
+
+describeWith(['java'], 'pages of a question paper', () => {
+  test('are valid HTML with their MathML and SVG, for versions and for candidates', { timeout: 120_000 }, () => {
+    const folder = mkdtempSync(join(tmpdir(), 'slidewire-paper-'));
+    try {
+      const candidates = [{ name: 'Asmira <Tollun>', roll: '7' }, { name: 'Bero & Kint', roll: '8' }];
+      const files = [...pages([{ name: 'A' }, { name: 'B' }], 'normal'), ...pages(candidates, '18pt')].map((html, i) => {
+        writeFileSync(join(folder, `${i}.html`), html);
+        return join(folder, `${i}.html`);
+      });
+      const { stderr, status } = spawnSync('java', ['-jar', vnu, '--errors-only', ...files], { encoding: 'utf8', maxBuffer: 1e8 });
+      expect(stderr).toBe('');
+      expect(status).toBe(0);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});
