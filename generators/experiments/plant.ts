@@ -39,7 +39,9 @@ function mistaken(program: Program, readings: Readings, { id, row, slip }: Fault
   const formula = program.compiled(id).slips.find((each) => each.id === slip)?.as;
   // A zero error above zero, say, cannot be read forwards by mistake.
   if (step.kind !== 'relation' || !formula) return undefined;
-  return round(formulaValue(program, step, formula, (name) => Number(at(written.get(name)!, row))), step.digits, 'even');
+  const value = formulaValue(program, step, formula, (name) => Number(at(written.get(name)!, row)));
+  // Earlier mistakes may have left nothing to divide by.
+  return Number.isFinite(value) ? round(value, step.digits, 'even') : undefined;
 }
 
 /** A one or a ten too much or too little, as in a subtraction with a borrow. */
