@@ -1,11 +1,10 @@
 import { z } from 'zod';
-import { type Mistake, UserMistake } from '../mistake.ts';
 import { allMistakes } from './all-mistakes.ts';
-import { checkEntries, checkOrder, fieldName } from './check.ts';
+import { checkEntries, checkOrder } from './check.ts';
 import { choice, entries, oneOf, text, wholeNumber } from './fields.ts';
 import type { Known } from './known.ts';
 import type { Order } from './schema.ts';
-import { readYaml } from './yaml-text.ts';
+import { entriesFile } from './entries-file.ts';
 
 const DRAWS = ['beforehand', 'by hand'] as const;
 const PAPERS = ['A4', 'Letter'] as const;
@@ -35,24 +34,9 @@ export interface Exam extends Omit<z.output<typeof examSchema>, 'tasks'> {
 
 /** Reads EXAM.yaml; UserMistake with every problem, each with its row and entry. */
 export function readExam(source: string, file: string, known: Known): Exam {
-  const { values = {}, rowOf, mistakes } = readYaml(source, file);
-  const whereIs = (path: readonly PropertyKey[]) => {
-    const row = rowOf(path);
-    return { file, ...(row !== undefined && { row }), ...(path.length > 0 && { field: fieldName(path) }) };
-  };
-  const exam = kept(() => checkEntries(examSchema, values, values, whereIs), mistakes);
-  const tasks = (exam?.tasks ?? []).map((task, i) => kept(() => checkOrder(task, known, (path) => whereIs(['tasks', i, ...path])), mistakes));
+  const { values, whereIs, mistakes, gather } = entriesFile(source, file);
+  const exam = gather(() => checkEntries(examSchema, values, values, whereIs));
+  const tasks = (exam?.tasks ?? []).map((task, i) => gather(() => checkOrder(task, known, (path) => whereIs(['tasks', i, ...path]))));
   if (mistakes.length > 0) throw allMistakes(mistakes);
   return { ...exam!, tasks: tasks as Order[] };
-}
-
-/** What `read` gives; its mistakes join the others. */
-function kept<T>(read: () => T, mistakes: Mistake[]): T | undefined {
-  try {
-    return read();
-  } catch (error) {
-    if (!(error instanceof UserMistake)) throw error;
-    mistakes.push(...error.mistakes);
-    return undefined;
-  }
 }

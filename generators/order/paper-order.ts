@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Mistake, UserMistake } from '../mistake.ts';
+import type { Mistake } from '../mistake.ts';
 import { type Deviation, chosenFor } from '../papers/pool.ts';
 import type { Demands } from '../papers/demands.ts';
 import { FORMS, LEVELS, PART_FORMS, type PartForm } from '../papers/forms.ts';
@@ -8,9 +8,9 @@ import { didYouMean } from '../near-miss.ts';
 import type { Family } from '../questions/family.ts';
 import { families, familyNamed } from '../questions/index.ts';
 import { allMistakes } from './all-mistakes.ts';
-import { type WhereIs, checkEntries, fieldName } from './check.ts';
+import { type WhereIs, checkEntries } from './check.ts';
 import { choice, entries, oneOf, text, wholeNumber } from './fields.ts';
-import { readYaml } from './yaml-text.ts';
+import { entriesFile } from './entries-file.ts';
 
 const PAPERS = ['A4', 'Letter'] as const;
 const SIZES = ['normal', '18pt', '24pt'] as const;
@@ -54,12 +54,7 @@ export interface PaperOrder extends Omit<z.output<typeof paperSchema>, 'question
 
 /** Reads PAPER.yaml; UserMistake with every problem, each with its row and entry. */
 export function readPaper(source: string, file: string): PaperOrder {
-  const { values = {}, rowOf, mistakes } = readYaml(source, file);
-  const whereIs: WhereIs = (path) => {
-    const row = rowOf(path);
-    return { file, ...(row !== undefined && { row }), ...(path.length > 0 && { field: fieldName(path) }) };
-  };
-  const gather = <T>(read: () => T) => kept(read, mistakes);
+  const { values, whereIs, mistakes, gather } = entriesFile(source, file);
   const paper = gather(() => checkEntries(paperSchema, values, values, whereIs));
   if (paper) mistakes.push(...unknownNames(paper.marks, whereIs));
   const questions = (paper?.questions ?? []).flatMap((one, i) => gather(() => named(one, paper!.sd, (path) => whereIs(['questions', i, ...path]))) ?? []);
@@ -68,17 +63,6 @@ export function readPaper(source: string, file: string): PaperOrder {
   if (mistakes.length > 0) throw allMistakes(mistakes);
   const { marks, ...rest } = paper!;
   return { ...rest, demands: marks as Demands, questions: questions.flat() };
-}
-
-/** What `read` gives; its mistakes join the others. */
-function kept<T>(read: () => T, mistakes: Mistake[]): T | undefined {
-  try {
-    return read();
-  } catch (error) {
-    if (!(error instanceof UserMistake)) throw error;
-    mistakes.push(...error.mistakes);
-    return undefined;
-  }
 }
 
 function unknownNames(marks: Partial<Record<'topics' | 'levels' | 'forms', Record<string, number> | undefined>>, whereIs: WhereIs): Mistake[] {
