@@ -50,7 +50,7 @@ export interface Work {
 export interface Ask {
   finds: readonly string[];
   steps: readonly Work[];
-  /** 1: put numbers into a formula; 2: rearrange one; 3: simultaneous equations or a quadratic. */
+  /** 1: put numbers into formulas or share out in a ratio; 2: rearrange, or compare two balances; 3: simultaneous equations or a theorem that spares them, a quadratic, or a sum along the wire. */
   algebra: 1 | 2 | 3;
   /** Givens are drawn by this other direction and taken from its answers, so that this one's are simple in turn. */
   drawnBy?: string;

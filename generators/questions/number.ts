@@ -9,13 +9,17 @@ const isWhole = (value: number) => Math.abs(value - Math.round(value)) <= NOISE 
 /** A multiple of the grain, within what binary arithmetic leaves. */
 export const isMultiple = (value: number, grain: number): boolean => isWhole(value / grain);
 
-const LARGEST_DENOMINATOR = 20;
+/** Thirds to twelfths are what the tables that are learned by heart reach. */
+const LARGEST_DENOMINATOR = 12;
+/** As many figures as the decimal beside it has: 200/3 says more than 66.7, 1830/13 no more than 141. */
+const LARGEST_NUMERATOR = 999;
 
-/** '58/3' for 19.333…, where the denominator is 20 at most; nothing for a decimal that ends, or is none of these. */
+/** '58/3' for 19.333…, where it is simpler than a decimal; nothing for a decimal that ends, and for any other. Limits: common practice, no source. */
 export function simpleFraction(value: number): string | undefined {
   if (endsWithin(value, 4)) return undefined;
   for (let below = 2; below <= LARGEST_DENOMINATOR; below++) {
-    if (isWhole(value * below)) return `${Math.round(value * below)}/${below}`;
+    const above = Math.round(value * below);
+    if (isWhole(value * below) && Math.abs(above) <= LARGEST_NUMERATOR) return `${above}/${below}`;
   }
   return undefined;
 }

@@ -39,7 +39,7 @@ export interface Difficulty {
   /** Lines of working. */
   steps: number;
   unknowns: number;
-  /** 1: put numbers into a formula; 2: rearrange one; 3: simultaneous equations or a quadratic. */
+  /** As the family has it: see Ask in family.ts. */
   algebra: 1 | 2 | 3;
   /** 1 easy, 2 middling, 3 hard. */
   level: 1 | 2 | 3;
@@ -99,9 +99,20 @@ export function marks({ ask }: Pick<Direction, 'ask'>): number {
   return ask.steps.reduce((sum, step) => sum + (step.marks ?? 1), 0) + ask.finds.length;
 }
 
+/** A chain of so many lines and unknowns at most is easy where numbers are only put in, … */
+const SHORT = 4;
+/** … and one of so many is hard where each line is rearranged. Both: common practice, no source. */
+const LONG = 7;
+
+/**
+ * How hard a direction is. Easy: numbers put into a formula, for a short way. Hard: simultaneous equations, a quadratic
+ * or a sum along the wire, or a long way of rearranging. Middling: everything else.
+ */
 export function difficulty({ ask }: Pick<Direction, 'ask'>): Difficulty {
+  const { algebra } = ask;
   const { length: steps } = ask.steps;
   const { length: unknowns } = ask.finds;
-  const points = steps + unknowns + 2 * (ask.algebra - 1);
-  return { steps, unknowns, algebra: ask.algebra, level: points <= 2 ? 1 : points <= 5 ? 2 : 3 };
+  const way = steps + unknowns;
+  const isHard = algebra === 3 || (algebra === 2 && way >= LONG);
+  return { steps, unknowns, algebra, level: isHard ? 3 : algebra === 1 && way <= SHORT ? 1 : 2 };
 }

@@ -18,7 +18,7 @@ export const armsSwapped: Family = {
     asks: {
       unknown: { finds: ['X'], algebra: 2, steps: [{ id: 'X', as: 'sqrt(R1 * R2)', slips: { 'root not taken': 'R1 * R2', 'first setting taken': 'R1' } }] },
       setting: { finds: ['R2'], algebra: 2, steps: [{ id: 'R2', as: 'X^2 / R1' }] },
-      ratio: { finds: ['k'], algebra: 3, steps: [{ id: 'k', as: 'sqrt(R1 / R2)', slips: { 'root not taken of the ratio': 'R1 / R2' } }] },
+      ratio: { finds: ['k'], algebra: 2, steps: [{ id: 'k', as: 'sqrt(R1 / R2)', slips: { 'root not taken of the ratio': 'R1 / R2' } }] },
     },
   },
 };

@@ -21,7 +21,7 @@ export const balance: Family = {
       },
       null: {
         finds: ['l'],
-        algebra: 2,
+        algebra: 1,
         steps: [{ id: 'l', as: 'W * P / (P + Q)', slips: { 'wrong end': 'W * Q / (P + Q)' } }],
       },
     },

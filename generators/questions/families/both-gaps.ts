@@ -27,7 +27,7 @@ export const bothGaps: Family = {
       },
       left: {
         finds: ['Q', 'p'],
-        algebra: 3,
+        algebra: 2,
         steps: [
           { id: 'Q', as: 'P * (W - l1) / l1', slips: { 'ratio inverted': 'P * l1 / (W - l1)' } },
           { id: 'p', as: '(Q + q) * l2 / (W - l2) - P', slips: { 'total taken for the added': '(Q + q) * l2 / (W - l2)' } },

@@ -27,7 +27,7 @@ const length: Body = {
   },
   condition: ['l1 * (V - l2) = l2 * (W - l1)'],
   asks: {
-    length: { finds: ['l2'], algebra: 2, steps: [{ id: 'l2', as: 'l1 * V / W', slips: { 'null unchanged': 'l1' } }] },
-    wire: { finds: ['V'], algebra: 2, steps: [{ id: 'V', as: 'W * l2 / l1', slips: { 'ratio inverted': 'W * l1 / l2' } }] },
+    length: { finds: ['l2'], algebra: 1, steps: [{ id: 'l2', as: 'l1 * V / W', slips: { 'null unchanged': 'l1' } }] },
+    wire: { finds: ['V'], algebra: 1, steps: [{ id: 'V', as: 'W * l2 / l1', slips: { 'ratio inverted': 'W * l1 / l2' } }] },
   },
 };

@@ -28,11 +28,11 @@ export const currents: Family = {
       },
       condition: ['P * (W - l) = Q * l', 'N * (P + Q + sigma * W) = (P + Q) * sigma * W', real ? 'E = I * (N + r)' : 'E = I * N', 'I1 * (P + Q) = I * N', 'I2 * sigma * W = I * N'],
       asks: {
-        left: { finds: ['P', 'I'], algebra: 2, steps: [{ id: 'P', as: 'Q * l / (W - l)', slips: { 'ratio inverted': 'Q * (W - l) / l' } }, wire, total] },
-        right: { finds: ['Q', 'I'], algebra: 2, steps: [{ id: 'Q', as: 'P * (W - l) / l', slips: { 'ratio inverted': 'P * l / (W - l)' } }, wire, total] },
+        left: { finds: ['P', 'I'], algebra: 1, steps: [{ id: 'P', as: 'Q * l / (W - l)', slips: { 'ratio inverted': 'Q * (W - l) / l' } }, wire, total] },
+        right: { finds: ['Q', 'I'], algebra: 1, steps: [{ id: 'Q', as: 'P * (W - l) / l', slips: { 'ratio inverted': 'P * l / (W - l)' } }, wire, total] },
         branches: {
           finds: ['I1', 'I2'],
-          algebra: 2,
+          algebra: 1,
           steps: [
             wire,
             { id: 'I', as: real ? 'E / (N + r)' : 'E / N', ...(real && { slips: { 'inner resistance left out': 'E / N' } }) },

@@ -25,7 +25,7 @@ export const diameterReport: Family = {
     asks: {
       report: {
         finds: ['mean', 's'],
-        algebra: 2,
+        algebra: 1,
         steps: [
           { id: 'mean', mean: 'd' },
           { id: 'off', as: 'd - mean' },

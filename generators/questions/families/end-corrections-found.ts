@@ -39,7 +39,7 @@ export const endCorrectionsFound: Family = {
       },
       nulls: {
         finds: ['l1', 'l2'],
-        algebra: 3,
+        algebra: 2,
         steps: [
           { id: 'l1', as: '(P * (W + beta) - Q * alpha) / (P + Q)', slips: { 'ends left out': 'W * P / (P + Q)' } },
           { id: 'l2', as: '(Q * (W + beta) - P * alpha) / (P + Q)', slips: { 'ends left out of the second': 'W * Q / (P + Q)' } },

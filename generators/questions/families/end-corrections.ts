@@ -31,7 +31,7 @@ export const endCorrections: Family = {
       },
       null: {
         finds: ['l'],
-        algebra: 3,
+        algebra: 2,
         steps: [{ id: 'l', as: '(P * (W + beta) - Q * alpha) / (P + Q)', slips: { 'ends left out': 'W * P / (P + Q)' } }],
       },
     },

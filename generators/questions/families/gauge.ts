@@ -19,7 +19,7 @@ export const gauge: Family = {
     asks: {
       gauge: {
         finds: ['d', 'gauge'],
-        algebra: 3,
+        algebra: 2,
         steps: [
           { id: 'd', as: 'sqrt(4 * rho * L / (pi * X))', si: true, slips: { 'radius given for the diameter': 'sqrt(rho * L / (pi * X))' } },
           { id: 'gauge', decide: { choices: Object.keys(GAUGES), by: ({ value }) => nearest(value('d')) } },

@@ -18,11 +18,11 @@ export const gradient: Family = {
     },
     condition: ['E = I * (R + w)', 'k * W * (R + w) = E * w', 'V = k * l'],
     asks: {
-      gradient: { finds: ['k'], algebra: 2, steps: [{ id: 'I', as: 'E / (R + w)', slips: { 'wire left out of the circuit': 'E / R' } }, { id: 'k', as: 'I * w / W', slips: { 'whole voltage on the wire': 'E / W' } }] },
+      gradient: { finds: ['k'], algebra: 1, steps: [{ id: 'I', as: 'E / (R + w)', slips: { 'wire left out of the circuit': 'E / R' } }, { id: 'k', as: 'I * w / W', slips: { 'whole voltage on the wire': 'E / W' } }] },
       resistor: { finds: ['R'], algebra: 2, steps: [{ id: 'I', as: 'k * W / w' }, { id: 'R', as: 'E / I - w', slips: { 'wire not taken off': 'E / I' } }] },
       part: {
         finds: ['V'],
-        algebra: 2,
+        algebra: 1,
         steps: [{ id: 'I', as: 'E / (R + w)', slips: { 'wire left out of the circuit': 'E / R' } }, { id: 'k', as: 'I * w / W' }, { id: 'V', as: 'k * l', slips: { 'whole wire taken': 'k * W' } }],
       },
     },

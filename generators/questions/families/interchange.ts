@@ -46,7 +46,7 @@ export const interchange: Family = {
       },
       right: {
         finds: ['Q'],
-        algebra: 3,
+        algebra: 2,
         steps: [
           { id: 'l1', as: '(W - s) / 2', slips: { 'shift for the first null': 's' } },
           { id: 'l2', as: 'W - l1' },
@@ -55,7 +55,7 @@ export const interchange: Family = {
       },
       left: {
         finds: ['P'],
-        algebra: 3,
+        algebra: 2,
         steps: [
           { id: 'l1', as: '(W - s) / 2', slips: { 'shift for the first null': 's' } },
           { id: 'l2', as: 'W - l1' },

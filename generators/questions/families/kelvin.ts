@@ -14,7 +14,7 @@ export const kelvin: Family = {
       condition: [`G * ${other} = R * ${own}`],
       asks: {
         galvanometer: { finds: ['G'], algebra: 1, steps: [{ id: 'G', as: `R * ${own} / ${other}`, slips: { 'ratio inverted': `R * ${other} / ${own}`, 'divided by the whole wire': `R * ${own} / W` } }] },
-        place: { finds: ['l'], algebra: 2, steps: [{ id: 'l', as: nullAt(choice, 'W * G / (G + R)'), slips: { 'wrong end': nullAt(choice, 'W * R / (G + R)') } }] },
+        place: { finds: ['l'], algebra: 1, steps: [{ id: 'l', as: nullAt(choice, 'W * G / (G + R)'), slips: { 'wrong end': nullAt(choice, 'W * R / (G + R)') } }] },
       },
     };
   },

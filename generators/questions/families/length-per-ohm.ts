@@ -18,7 +18,7 @@ export const lengthPerOhm: Family = {
     asks: {
       length: {
         finds: ['X', 'y'],
-        algebra: 2,
+        algebra: 1,
         steps: [{ id: 'X', as: 'Q * a / b', slips: { 'ratio inverted': 'Q * b / a' } }, { id: 'y', as: 'L / X', slips: { 'resistance a length for the length an ohm': 'X / L' } }],
       },
     },

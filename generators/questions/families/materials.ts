@@ -54,7 +54,7 @@ export const materials: Family = {
       },
       diameter: {
         finds: ['d1'],
-        algebra: 3,
+        algebra: 2,
         steps: [
           { id: 'k', as: 'l / (W - l)', slips: { 'ratio inverted': '(W - l) / l' } },
           { id: 'd1', as: 'd2 * sqrt(rho1 * L1 / (k * rho2 * L2))', slips: { 'root not taken': 'd2 * rho1 * L1 / (k * rho2 * L2)' } },

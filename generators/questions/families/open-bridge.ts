@@ -30,7 +30,7 @@ export const openBridge: Family = {
       },
       place: {
         finds: ['l'],
-        algebra: 3,
+        algebra: 2,
         steps: [
           { id: 'B', as: 'E * Q / (P + Q)' },
           { id: 'J', as: 'B - V', slips: { 'wrong sense': 'B + V' } },

@@ -28,7 +28,7 @@ export const reshaped: Family = {
       asks: {
         null: {
           finds: ['l2'],
-          algebra: 3,
+          algebra: 2,
           steps: [
             { id: 'k', as: factors[how], slips: { 'wrong power of n': mistaken[how] } },
             { id: 'l2', as: nullAt(choice, `W * k * ${before.own} / (k * ${before.own} + ${before.other})`), slips: { 'other gap changed': nullAt(choice, `W * ${before.own} / (${before.own} + k * ${before.other})`) } },
@@ -36,7 +36,7 @@ export const reshaped: Family = {
         },
         times: {
           finds: ['n'],
-          algebra: 3,
+          algebra: 2,
           steps: [{ id: 'k', as: k }, { id: 'n', as: how === 'stretched' ? 'sqrt(k)' : how === 'cut' ? '1 / k' : 'sqrt(1 / k)', slips: { 'wrong power of n': how === 'cut' ? 'sqrt(1 / k)' : how === 'stretched' ? 'k' : '1 / k' } }],
         },
       },

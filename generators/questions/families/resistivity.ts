@@ -15,9 +15,9 @@ export const resistivity: Family = {
     condition: ['4 * rho * L * 1000000 = X * pi * d^2'],
     asks: {
       resistivity: { finds: ['rho'], algebra: 2, steps: [{ id: 'rho', as: 'X * pi * d^2 / (4 * L)', si: true, slips: { 'diameter used as radius': 'X * pi * d^2 / L', 'diameter not squared': 'X * pi * d / (4 * L)', 'length multiplied': 'X * pi * d^2 * L / 4' } }] },
-      resistance: { finds: ['X'], algebra: 2, steps: [{ id: 'X', as: '4 * rho * L / (pi * d^2)', si: true, slips: { 'diameter used as radius': 'rho * L / (pi * d^2)', 'diameter not squared': '4 * rho * L / (pi * d)' } }] },
+      resistance: { finds: ['X'], algebra: 1, steps: [{ id: 'X', as: '4 * rho * L / (pi * d^2)', si: true, slips: { 'diameter used as radius': 'rho * L / (pi * d^2)', 'diameter not squared': '4 * rho * L / (pi * d)' } }] },
       length: { finds: ['L'], algebra: 2, steps: [{ id: 'L', as: 'X * pi * d^2 / (4 * rho)', si: true, slips: { 'diameter used as radius': 'X * pi * d^2 / rho', 'diameter not squared': 'X * pi * d / (4 * rho)' } }] },
-      diameter: { finds: ['d'], algebra: 3, steps: [{ id: 'd', as: 'sqrt(4 * rho * L / (pi * X))', si: true, slips: { 'radius given for the diameter': 'sqrt(rho * L / (pi * X))' } }] },
+      diameter: { finds: ['d'], algebra: 2, steps: [{ id: 'd', as: 'sqrt(4 * rho * L / (pi * X))', si: true, slips: { 'radius given for the diameter': 'sqrt(rho * L / (pi * X))' } }] },
     },
   },
 };

@@ -21,7 +21,7 @@ export const ring: Family = {
       },
       condition: [`C * ${other} = Y * ${own}`, 'C * 360^2 = r * theta * (360 - theta)'],
       asks: {
-        ring: { finds: ['r'], algebra: 3, steps: [balanced, { id: 'r', as: 'C * 360^2 / (theta * (360 - theta))', slips: { 'arcs in series': 'C' } }] },
+        ring: { finds: ['r'], algebra: 2, steps: [balanced, { id: 'r', as: 'C * 360^2 / (theta * (360 - theta))', slips: { 'arcs in series': 'C' } }] },
         other: { finds: ['Y'], algebra: 2, steps: [acts, { id: 'Y', as: `C * ${other} / ${own}`, slips: { 'ratio inverted': `C * ${own} / ${other}` } }] },
         null: { finds: ['l'], algebra: 2, steps: [acts, { id: 'l', as: nullAt(choice, 'W * C / (C + Y)'), slips: { 'wrong end': nullAt(choice, 'W * Y / (C + Y)') } }] },
       },

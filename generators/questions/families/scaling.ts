@@ -39,7 +39,7 @@ export const scaling: Family = {
         },
         before: {
           finds: ['l1'],
-          algebra: 3,
+          algebra: 2,
           steps: [{ id: 'l1', as: nullAt(choice, `W * ${after.own} / (${after.own} + k * ${after.other})`), slips: { 'changed in the wrong sense': nullAt(choice, `W * k * ${after.own} / (k * ${after.own} + ${after.other})`) } }],
         },
         factor: {

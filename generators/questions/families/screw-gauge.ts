@@ -33,5 +33,5 @@ const known: Body['asks'] = { known: { finds: ['d'], algebra: 1, steps: [observe
 
 function fromScales(zero: string) {
   const e = zero === 'positive' ? { id: 'e', as: 'z * c' } : { id: 'e', as: '(z - N) * c', slips: { 'negative zero error read as positive': 'z * c' } };
-  return { finds: ['e', 'd'], algebra: 2 as const, steps: [{ id: 'c', as: 'p / N' }, observed, e, corrected] };
+  return { finds: ['e', 'd'], algebra: 1 as const, steps: [{ id: 'c', as: 'p / N' }, observed, e, corrected] };
 }

@@ -11,9 +11,9 @@ export const tapered: Family = {
     quantities: { P: ohms('P'), Q: ohms('Q'), a: diameter('a'), b: diameter('b'), l: nullPoint('l'), W: bridgeWire },
     condition: ['P * a * (W - l) = Q * b * l'],
     asks: {
-      null: { finds: ['l'], algebra: 3, steps: [{ id: 'l', as: 'W * P * a / (P * a + Q * b)', slips: { 'wire taken as uniform': 'W * P / (P + Q)', 'ends exchanged': 'W * P * b / (P * b + Q * a)' } }] },
-      right: { finds: ['Q'], algebra: 3, steps: [{ id: 'Q', as: 'P * a * (W - l) / (b * l)', slips: { 'wire taken as uniform for Q': 'P * (W - l) / l', 'ends exchanged': 'P * b * (W - l) / (a * l)' } }] },
-      end: { finds: ['b'], algebra: 3, steps: [{ id: 'b', as: 'P * a * (W - l) / (Q * l)', slips: { 'ratio inverted': 'Q * a * l / (P * (W - l))' } }] },
+      null: { finds: ['l'], algebra: 3, steps: [{ id: 'l', marks: 2, as: 'W * P * a / (P * a + Q * b)', slips: { 'wire taken as uniform': 'W * P / (P + Q)', 'ends exchanged': 'W * P * b / (P * b + Q * a)' } }] },
+      right: { finds: ['Q'], algebra: 3, steps: [{ id: 'Q', marks: 2, as: 'P * a * (W - l) / (b * l)', slips: { 'wire taken as uniform for Q': 'P * (W - l) / l', 'ends exchanged': 'P * b * (W - l) / (a * l)' } }] },
+      end: { finds: ['b'], algebra: 3, steps: [{ id: 'b', marks: 2, as: 'P * a * (W - l) / (Q * l)', slips: { 'ratio inverted': 'Q * a * l / (P * (W - l))' } }] },
     },
     holds: { 'the ends differ': '(a - b)^2' },
   },

@@ -44,13 +44,13 @@ export const temperature: Family = {
         'coefficient from the ratio': { finds: ['alpha'], algebra: 3, drawnBy: 'null', steps: [k, { id: 'alpha', as: '(k - 1) / (t2 - k * t1)', slips: { 'over the hot resistance': '(k - 1) / (k * (t2 - t1))' } }] },
         null: {
           finds: ['l2'],
-          algebra: 3,
+          algebra: 2,
           steps: [
             { id: 'k', as: '(1 + alpha * t2) / (1 + alpha * t1)' },
             { id: 'l2', as: nullAt(choice, `W * k * ${before.own} / (k * ${before.own} + ${before.other})`), slips: { 'null scaled with the resistance': nullAt(choice, `k * ${before.own}`), 'other gap changed': nullAt(choice, `W * ${before.own} / (${before.own} + k * ${before.other})`) } },
           ],
         },
-        hot: { finds: ['t2'], algebra: 3, drawnBy: 'null', steps: [k, { id: 't2', as: '(k * (1 + alpha * t1) - 1) / alpha', slips: { 'one not taken off': 'k * (1 + alpha * t1) / alpha' } }] },
+        hot: { finds: ['t2'], algebra: 2, drawnBy: 'null', steps: [k, { id: 't2', as: '(k * (1 + alpha * t1) - 1) / alpha', slips: { 'one not taken off': 'k * (1 + alpha * t1) / alpha' } }] },
       },
     };
   },

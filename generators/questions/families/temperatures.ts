@@ -23,7 +23,7 @@ export const temperatures: Family = {
     asks: {
       null: {
         finds: ['l2'],
-        algebra: 3,
+        algebra: 2,
         steps: [
           { id: 'k', as: '(1 + alpha1 * t) / (1 + alpha2 * t)', slips: { 'right coil taken as cold': '1 + alpha1 * t', 'left coil taken as cold': '1 / (1 + alpha2 * t)' } },
           { id: 'l2', as: 'W * k * l1 / (k * l1 + W - l1)', slips: { 'null scaled with the resistance': 'k * l1' } },
@@ -31,7 +31,7 @@ export const temperatures: Family = {
       },
       coefficient: {
         finds: ['alpha1'],
-        algebra: 3,
+        algebra: 2,
         steps: [
           { id: 'k', as: 'l2 * (W - l1) / (l1 * (W - l2))', slips: { 'lengths compared alone': 'l2 / l1' } },
           { id: 'alpha1', as: '(k * (1 + alpha2 * t) - 1) / t', slips: { 'right coil taken as cold': '(k - 1) / t' } },

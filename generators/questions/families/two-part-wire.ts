@@ -31,7 +31,7 @@ export const twoPartWire: Family = {
           algebra: 2,
           steps: [{ id: 'A', as: a }, { id: 'B', as: b }, { id: 'Q', as: 'P * B / A', slips: { 'wire taken as uniform for Q': 'P * (W - l) / l', 'ratio inverted': 'P * A / B' } }],
         },
-        null: { finds: ['l'], algebra: 3, steps: [{ id: 'l', as: atNull, slips: { 'wire taken as uniform': 'W * P / (P + Q)' } }] },
+        null: { finds: ['l'], algebra: 3, steps: [{ id: 'l', marks: 2, as: atNull, slips: { 'wire taken as uniform': 'W * P / (P + Q)' } }] },
       },
     };
   },
