@@ -27,7 +27,7 @@ function answerOf(judged: Judged, place: Place, { conventions }: Sheet): Answer 
   if (entry.is !== 'number') return { is: 'empty' };
   const near = place.kind === 'drawn' && Math.abs(Number(value) - expected) <= conventions.drawn[place.id]! * (1 + 1e-9);
   if (verdict === 'wrong' && !near) return { is: 'wrong', explanations, wrongUnit };
-  return { is: 'right', byTheKey: verdict === 'right by the key', extraFigures: place.kind === 'drawn' ? 0 : extraFigures, wrongUnit };
+  return { is: 'right', byTheKey: verdict === 'right by the key', extraFigures: place.kind === 'drawn' || place.anyFigures ? 0 : extraFigures, wrongUnit };
 }
 
 /** A number in any usual form; one comma and no point is a decimal comma. */

@@ -10,6 +10,10 @@ export interface Place extends Column {
   key: string;
   /** Worked out, or taken off a drawing. */
   kind: 'worked' | 'drawn';
+  /** Any number of figures is as good, so long as the value is accepted. */
+  anyFigures?: true;
+  /** A help that nobody need fill in. */
+  optional?: true;
 }
 
 export const placeKey = (id: string, row: number) => `${id}:${row}`;

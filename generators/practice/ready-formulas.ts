@@ -6,8 +6,12 @@ import type { Program } from '../quantities/program.ts';
 
 /** The formulas of programs, with those of every slip and route, as the source of an object for `provideFormulas`. */
 export function readyFormulas(programs: readonly Program[]): string {
-  const found = new Map<string, Formula>();
-  for (const one of programs) for (const variant of [one, ...withEachSlip(one)]) for (const formula of formulasOf(variant)) found.set(formula.text, formula);
+  return formulaSource(programs.flatMap((one) => [one, ...withEachSlip(one)].flatMap(formulasOf)));
+}
+
+/** Formulas, each once, as the source of an object for `provideFormulas`. */
+export function formulaSource(formulas: readonly Formula[]): string {
+  const found = new Map(formulas.map((one) => [one.text, one]));
   const entries = [...found.values()].map(({ text, names, expression }) => {
     const functions = `(power,I)=>(${formulaCode(expression, names)})`;
     return `${JSON.stringify(text)}:{names:${JSON.stringify(names)},expression:${JSON.stringify(expression)},functions:${functions}}`;

@@ -17,8 +17,15 @@ export interface Remark {
   lines: number;
 }
 
-/** What is said of a value; a wrong one that no slip explains gets a deeper hint each time: the formula, the numbers, all of the working. */
-export function remarkOn(answer: Answer, place: Place, depth: number, hints: number, words: Words): Remark {
+/** How far the help at a place has gone: how often it was wrong, how many lines do not yet say the value, and what to look at first. */
+export interface Hints {
+  depth: number;
+  hints: number;
+  look?: string;
+}
+
+/** What is said of a value; a wrong one that no slip explains gets a deeper hint each time: what to look at, the formula, the numbers, all of the working. */
+export function remarkOn(answer: Answer, place: Place, { depth: wrongs, hints, look }: Hints, words: Words): Remark {
   const { says } = words.practice;
   switch (answer.is) {
     case 'empty':
@@ -31,6 +38,8 @@ export function remarkOn(answer: Answer, place: Place, depth: number, hints: num
       if (answer.wrongUnit) return { says: fill(says.unit, { unit: place.unit }), lines: 0 };
       if (answer.explanations.length > 0) return { says: slipsInWords(answer.explanations, words), lines: 0 };
       if (place.kind === 'drawn') return { says: says.look, lines: 0 };
+      if (look !== undefined && wrongs <= 1) return { says: look, lines: 0 };
+      const depth = look === undefined ? wrongs : wrongs - 1;
       if (depth <= 1) return { says: says.formula, lines: 1 };
       return depth === 2 ? { says: says.numbers, lines: hints } : { says: says.still, lines: hints };
   }

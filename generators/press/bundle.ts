@@ -26,8 +26,8 @@ const instead: Plugin = {
   },
 };
 
-/** A module with all that it needs as one classic script, small. */
-export async function bundle(entry: Required<Pick<BuildOptions, 'entryPoints'>> | Required<Pick<BuildOptions, 'stdin'>>): Promise<string> {
+/** A module with all that it needs as one classic script, small; `more` plugins come first. */
+export async function bundle(entry: Required<Pick<BuildOptions, 'entryPoints'>> | Required<Pick<BuildOptions, 'stdin'>>, more: readonly Plugin[] = []): Promise<string> {
   const { outputFiles, metafile } = await build({
     ...entry,
     bundle: true,
@@ -39,7 +39,7 @@ export async function bundle(entry: Required<Pick<BuildOptions, 'entryPoints'>> 
     target: 'es2022',
     legalComments: 'none',
     charset: 'utf8',
-    plugins: [instead],
+    plugins: [...more, instead],
   });
   const strangers = Object.keys(metafile.inputs).filter((input) => NODE_ONLY.test(input));
   if (strangers.length > 0) throw new Error(`a page would take in ${strangers.join(', ')}`);

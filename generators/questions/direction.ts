@@ -1,4 +1,4 @@
-import { namesIn, readExpression } from '../quantities/expression.ts';
+import { formula } from '../quantities/formula.ts';
 import { type Program, program } from '../quantities/program.ts';
 import type { Given, Step } from '../quantities/step.ts';
 import type { Ask, Body, Choice, Family, Quantity, Work } from './family.ts';
@@ -70,7 +70,7 @@ function usedBy({ steps }: Ask, body: Body): string[] {
   const used = new Set<string>();
   for (const { id, as, mean, slips = {} } of steps) {
     const expressions = [...(as === undefined ? [] : [as]), ...Object.values(slips)];
-    const names = [...expressions.flatMap((text) => namesIn(readExpression(text, known))), ...(mean === undefined ? [] : [mean])];
+    const names = [...expressions.flatMap((text) => formula(text, known).names), ...(mean === undefined ? [] : [mean])];
     for (const name of names) if (!ready.has(name)) used.add(name);
     ready.add(id);
   }

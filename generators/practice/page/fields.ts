@@ -37,7 +37,7 @@ function putField(notebook: Notebook, place: Place, { signed, scientific, words 
 function goOn({ fields, known }: Notebook, key: string, input: HTMLInputElement): void {
   input.blur();
   const onPage = all('[data-place]').map((holder) => holder.dataset['place']!);
-  const next = onPage.slice(onPage.indexOf(key) + 1).find((other) => fields.has(other) && known.get(other)!.is !== 'right');
+  const next = onPage.slice(onPage.indexOf(key) + 1).find((other) => fields.has(other) && !holderOf(other)!.closest('[hidden]') && known.get(other)!.is !== 'right');
   const to = known.get(key)!.is === 'right' && next !== undefined ? fields.get(next)!.inputs[0]! : input;
   to.closest('tr')?.dispatchEvent(new CustomEvent('row-wanted'));
   to.focus();

@@ -4,6 +4,7 @@ import { type Answer, checkAll } from '../check.ts';
 import { fillings } from '../fillings.ts';
 import { type PracticeSet, makeSet } from '../make-set.ts';
 import { type Place, placesOf } from '../places.ts';
+import type { Line } from '../../quantities/working.ts';
 import type { Sheet } from '../../sheets/sheet.ts';
 import type { SetCode } from '../set-code.ts';
 import type { PageData } from './data.ts';
@@ -20,6 +21,15 @@ export interface Help {
   opened: number;
 }
 
+/** The working that stands behind a place. */
+export interface Working {
+  lines: Line[];
+  /** How many of the lines put numbers in and do not yet say the value. */
+  hints: number;
+  /** What to look at before any formula. */
+  look?: string;
+}
+
 /** Readings on the page, with what the student wrote to them. */
 export interface Notebook {
   /** Under which what is written is kept. */
@@ -32,6 +42,8 @@ export interface Notebook {
   helps: Map<string, Help>;
   /** What is known of each place, by its key; brought up to date by `judgeAll`. */
   known: Map<string, Answer>;
+  /** The working of a place where it is more than that of its own step. */
+  working?(place: Place, notebook: Notebook, words: PageData['words']): Working;
 }
 
 /** A practice set on the page. */

@@ -6,13 +6,14 @@ import type { Place } from '../places.ts';
 import { remarkOn } from '../remarks.ts';
 import type { PageData, PracticeWords } from './data.ts';
 import { all, make } from './elements.ts';
-import { type Notebook, helpAt, holderOf, labelOf } from './notebook.ts';
+import { type Notebook, type Working, helpAt, holderOf, labelOf } from './notebook.ts';
 
 /** The word beside each place, and how many are right. */
 export function showMarks({ known, places }: Notebook, words: PracticeWords): void {
   for (const { key } of places) holderOf(key)!.querySelector('.mark')?.replaceChildren(markOf(known.get(key)!, words));
-  const right = [...known.values()].filter(({ is }) => is === 'right').length;
-  const progress = right === 0 ? words.start : fill(right === places.length ? words.done : words.progress, { right, all: places.length });
+  const counted = places.filter(({ optional }) => !optional);
+  const right = counted.filter(({ key }) => known.get(key)!.is === 'right').length;
+  const progress = right === 0 ? words.start : fill(right === counted.length ? words.done : words.progress, { right, all: counted.length });
   for (const element of all('[data-progress]')) element.textContent = progress;
 }
 
@@ -37,8 +38,8 @@ export function say(notebook: Notebook, place: Place, words: PageData['words']):
   if (answer.is === 'empty') return said.replaceChildren();
   const help = helpAt(notebook, place.key);
   deepen(help, answer, notebook.texts[place.key] ?? '');
-  const lines = workingLines(notebook.sheet, notebook.steps, place, figuresBefore(notebook.places, notebook.texts, place.key), words.spoken);
-  const remark = remarkOn(answer, place, help.depth, lines.length - 1, words);
+  const { lines, hints, look } = (notebook.working ?? ownWorking)(place, notebook, words);
+  const remark = remarkOn(answer, place, { depth: help.depth, hints, ...(look !== undefined && { look }) }, words);
   const shown = Math.min(lines.length, Math.max(remark.lines, help.opened));
   const next = () => {
     help.opened = shown + 1;
@@ -46,6 +47,12 @@ export function say(notebook: Notebook, place: Place, words: PageData['words']):
     saidFor(place.key)?.querySelector<HTMLElement>('button, .all-open')?.focus();
   };
   said.replaceChildren(make('p', {}, make('b', {}, `${labelOf(place.key)}: `), remark.says), linesOf(lines.slice(0, shown)), ...(lines.length === 0 ? [] : [opener(shown < lines.length, next, words.practice)]));
+}
+
+/** The working of a place alone, on the student's own figures before it. */
+function ownWorking(place: Place, { sheet, steps, places, texts }: Notebook, { spoken }: PageData['words']): Working {
+  const lines = workingLines(sheet, steps, place, figuresBefore(places, texts, place.key), spoken);
+  return { lines, hints: lines.length - 1 };
 }
 
 const saidFor = (key: string) => holderOf(key)?.closest('.block')?.querySelector<HTMLElement>('[data-said]');

@@ -1,26 +1,28 @@
-import { readSetCode, setCode } from '../set-code.ts';
+import { type SetCode, readSetCode, setCode } from '../set-code.ts';
 import type { PracticeWords } from './data.ts';
 import { all, onPress } from './elements.ts';
-import { type SetNotebook, clearSet } from './notebook.ts';
+import { type Notebook, clearSet } from './notebook.ts';
 import { showMarks } from './said.ts';
 
 /** A sheet's code: two fours of letters and figures. */
 const SHEET_CODE = /^[0-9A-HJKMNP-TV-Z]{4}-[0-9A-HJKMNP-TV-Z]{4}$/i;
 
-/** The buttons above a set: another one, one by its code, a link to share, clear, print, and the plain view. */
-export function setTools(current: () => SetNotebook, words: PracticeWords, cleared: () => void): void {
+type OnPage = Notebook & { printed: { code: SetCode } };
+
+/** The buttons above a set: another one, one by its code, a link to share, clear, print, and the plain view. `address` is what the page's address has of a set. */
+export function setTools(current: () => OnPage, words: PracticeWords, cleared: () => void, address: (code: SetCode) => string = (code) => code): void {
   const tell = (text: string) => all('[data-told]').forEach((told) => (told.textContent = text));
   onPress('fresh', () => {
-    location.hash = setCode(Math.floor(Math.random() * 1_000_000));
+    location.hash = address(setCode(Math.floor(Math.random() * 1_000_000)));
     tell('');
   });
   onPress('open-code', () => {
     const text = document.querySelector<HTMLInputElement>('#set-code')!.value;
     const code = readSetCode(text);
-    if (code) location.hash = code;
+    if (code) location.hash = address(code);
     tell(code ? '' : SHEET_CODE.test(text.trim()) ? words.aSheetCode : words.notACode);
   });
-  onPress('share', () => void share(current().printed.code).then(() => tell(words.shared), (link: string) => tell(link)));
+  onPress('share', () => void share(address(current().printed.code)).then(() => tell(words.shared), (link: string) => tell(link)));
   onPress('clear', () => {
     clearSet(current());
     for (const said of all('[data-said]')) said.replaceChildren();
@@ -37,8 +39,8 @@ export function setTools(current: () => SetNotebook, words: PracticeWords, clear
 }
 
 /** Copies the address of a set; where copying is not allowed, gives it to be shown. */
-async function share(code: string): Promise<void> {
-  const link = `${location.href.split('#')[0]}#${code}`;
+async function share(set: string): Promise<void> {
+  const link = `${location.href.split('#')[0]}#${set}`;
   try {
     await navigator.clipboard.writeText(link);
   } catch {
