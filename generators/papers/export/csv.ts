@@ -19,7 +19,10 @@ function answerCells({ options, answers, words }: PartData): string[] {
   return [options.map(({ letter, text }) => `${letter} ${text}`).join(' | '), right ?? own, each(({ unit }) => unit), each(({ from }) => plain(from)), each(({ to }) => plain(to))];
 }
 
+/** A bare number stays one, its minus sign included. */
+const NUMBER = /^-?\d+(\.\d+)?(e-?\d+)?$/;
+
 function cellText(text: string): string {
-  const harmless = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  const harmless = /^[=+\-@\t\r\n]/.test(text) && !NUMBER.test(text) ? `'${text}` : text;
   return `"${harmless.replaceAll('"', '""')}"`;
 }

@@ -3,9 +3,9 @@ import { plain } from './plain.ts';
 import { document, element, escapeXml } from './xml.ts';
 
 /*
- * Elements and their order: 1EdTech, Question and Test Interoperability 3.0, ASI information model and binding, and its
- * published examples (Example01-modalFeedback, template_digging, essay). The tolerance of qti-equal and the inequality
- * elements are from memory of the same model.
+ * Elements, attributes and their order: the examples that 1EdTech publishes with Question and Test Interoperability 3.0
+ * (repository 1EdTech/qti-examples): Example01-modalFeedback, BG007, BG011, template_digging, essay, rubric_block,
+ * TextEntrynumeric_2040297025, SineRule-002-maths. A test holds every file to them.
  */
 
 /** Namespace and schema of items and tests: 1EdTech QTI 3.0.1, ASI XSD binding. */
@@ -49,7 +49,7 @@ interface Pieces {
 const paragraph = (text: string, ...more: string[]) => element('p', {}, escapeXml(text), ...more);
 
 function told({ story, part, figure }: QtiItem): string[] {
-  return [...(story === undefined ? [] : [paragraph(story)]), paragraph(part.text), ...(figure === undefined ? [] : [element('p', {}, element('img', { src: figure, alt: part.figure ?? '' }))])];
+  return [...(story === undefined ? [] : [paragraph(story)]), paragraph(part.text), ...(figure === undefined ? [] : [element('div', {}, element('img', { src: figure, alt: part.figure ?? '' }))])];
 }
 
 const response = (identifier: string, type: string, ...values: string[]) =>
@@ -58,7 +58,8 @@ const response = (identifier: string, type: string, ...values: string[]) =>
 const outcome = (identifier: string, type: string, value?: number, more: Record<string, string> = {}) =>
   element('qti-outcome-declaration', { identifier, cardinality: 'single', 'base-type': type, ...more }, ...(value === undefined ? [] : [element('qti-default-value', {}, element('qti-value', {}, String(value)))]));
 
-const scored = (marks: number) => [outcome('SCORE', 'float', 0), outcome('MAXSCORE', 'float', marks)];
+/** What may be had, and what was. */
+export const scored = (marks: number) => [outcome('SCORE', 'float', 0), outcome('MAXSCORE', 'float', marks)];
 const base = (type: string, value: string) => element('qti-base-value', { 'base-type': type }, value);
 const variable = (identifier: string) => element('qti-variable', { identifier });
 const set = (identifier: string, value: string) => element('qti-set-outcome-value', { identifier }, value);
@@ -71,6 +72,7 @@ const feedbackOf = (identifier: string, text: string) => element('qti-modal-feed
 function choice({ options, marks }: PartData, words: QtiWords): Pieces {
   const right = options.find((option) => option.right)!;
   const wrong = options.filter((option) => !option.right);
+  const isAnswered = element('qti-not', {}, element('qti-is-null', {}, variable('RESPONSE')));
   const isRight = element('qti-match', {}, variable('RESPONSE'), element('qti-correct', { identifier: 'RESPONSE' }));
   return {
     declarations: [response('RESPONSE', 'identifier', right.letter), ...scored(marks), outcome('FEEDBACK', 'identifier')],
@@ -81,7 +83,7 @@ function choice({ options, marks }: PartData, words: QtiWords): Pieces {
         ...options.map(({ letter, text }) => element('qti-simple-choice', { identifier: letter }, escapeXml(text))),
       ),
     ],
-    processing: [element('qti-response-processing', {}, condition(when(isRight, set('SCORE', variable('MAXSCORE'))), otherwise(set('SCORE', base('float', '0')))), condition(when(element('qti-is-null', {}, variable('RESPONSE'))), otherwise(set('FEEDBACK', variable('RESPONSE')))))],
+    processing: [element('qti-response-processing', {}, condition(when(isRight, set('SCORE', variable('MAXSCORE'))), otherwise(set('SCORE', base('float', '0')))), condition(when(isAnswered, set('FEEDBACK', variable('RESPONSE')))))],
     feedback: [feedbackOf(right.letter, words.correct), ...wrong.map(({ letter, feedback = words.incorrect }) => feedbackOf(letter, feedback))],
   };
 }
@@ -89,12 +91,11 @@ function choice({ options, marks }: PartData, words: QtiWords): Pieces {
 /** Beside the range itself, so that what binary arithmetic and six figures leave of an end does not shut it out. */
 const MARGIN = 1e-5;
 
-/** A value within the accept range, ends included. */
-function within(identifier: string, value: number, from: number, to: number): string {
-  const written = plain(value);
-  const room = (distance: number) => plain(Math.max(0, distance) + MARGIN * Math.abs(value));
-  const tolerance = `${room(Number(written) - from)} ${room(to - Number(written))}`;
-  return element('qti-equal', { 'tolerance-mode': 'absolute', tolerance, 'include-lower-bound': 'true', 'include-upper-bound': 'true' }, variable(identifier), base('float', written));
+/** A value within the accept range, ends included: so far either way from its middle, which no order of two tolerances can turn round. */
+function within(identifier: string, from: number, to: number): string {
+  const middle = plain((from + to) / 2);
+  const reach = Math.max(Number(middle) - from, to - Number(middle)) + MARGIN * Math.max(Math.abs(from), Math.abs(to));
+  return element('qti-equal', { 'tolerance-mode': 'absolute', tolerance: plain(reach) }, variable(identifier), base('float', middle));
 }
 
 /** A value that is a slip's to half a per cent, which keeps two slips apart. */
@@ -102,26 +103,30 @@ const SLIP = 0.005;
 
 function numbers({ answers, slips, marks }: PartData, words: QtiWords): Pieces {
   const ids = answers.map((_, i) => (answers.length === 1 ? 'RESPONSE' : `RESPONSE_${i + 1}`));
-  const share = (i: number) => Math.floor(marks / answers.length) + (i < marks % answers.length ? 1 : 0);
-  const each = answers.map(({ value, from, to }, i) => condition(when(within(ids[i]!, value, from, to), set('SCORE', element('qti-sum', {}, variable('SCORE'), base('float', String(share(i))))))));
-  const allRight = element('qti-and', {}, ...answers.map(({ value, from, to }, i) => within(ids[i]!, value, from, to)));
-  const told = slips.map(({ values, feedback }, i) => ({ feedback, id: `slip_${i + 1}`, is: element('qti-and', {}, ...answers.map(({ symbol, value }, k) => near(ids[k]!, values[symbol] ?? value))) }));
+  const each = answers.map(({ marks: own, from, to }, i) => condition(when(within(ids[i]!, from, to), set('SCORE', element('qti-sum', {}, variable('SCORE'), base('float', String(own)))))));
+  const allRight = element('qti-and', {}, ...answers.map(({ from, to }, i) => within(ids[i]!, from, to)));
+  const told = slips.map(({ values, feedback }, i) => ({ feedback, id: `slip_${i + 1}`, is: element('qti-and', {}, ...answers.map((answer, k) => slipped(ids[k]!, answer, values[answer.symbol]))) }));
   const elseIf = told.map(({ id, is }) => element('qti-response-else-if', {}, is, say(id)));
   return {
     declarations: [...answers.map(({ value }, i) => response(ids[i]!, 'float', plain(value))), ...scored(marks), outcome('FEEDBACK', 'identifier')],
-    body: answers.map(({ symbol, unit }, i) => paragraph(`${symbol} = `, element('qti-text-entry-interaction', { 'response-identifier': ids[i]!, 'expected-length': '12' }), escapeXml(` ${unit}`))),
+    body: answers.map(({ label, symbol, unit }, i) => paragraph(`${label === undefined ? '' : `${label} `}${symbol} = `, element('qti-text-entry-interaction', { 'response-identifier': ids[i]!, 'expected-length': '12' }), escapeXml(` ${unit}`))),
     processing: [element('qti-response-processing', {}, ...each, condition(when(allRight, say('correct')), ...elseIf, otherwise(say('incorrect'))))],
     feedback: [feedbackOf('correct', words.correct), ...told.map(({ id, feedback }) => feedbackOf(id, feedback)), feedbackOf('incorrect', words.incorrect)],
   };
 }
 
-const near = (identifier: string, value: number) => within(identifier, value, value - SLIP * Math.abs(value), value + SLIP * Math.abs(value));
+/** What a slip makes of an answer; one that it leaves right is as right as any. */
+function slipped(identifier: string, { from, to }: PartData['answers'][number], value: number | undefined): string {
+  if (value === undefined || (value >= from && value <= to)) return within(identifier, from, to);
+  return within(identifier, value - SLIP * Math.abs(value), value + SLIP * Math.abs(value));
+}
 
-/** A sentence, which a person marks. */
-function inWords({ marks }: PartData): Pieces {
+/** A sentence, which a person marks; the answer is for that person's eyes. */
+function inWords({ marks, answers, words }: PartData): Pieces {
+  const key = [...answers.map(({ symbol, shown }) => `${symbol} = ${shown}`), ...words].map((line) => paragraph(line));
   return {
     declarations: [response('RESPONSE', 'string'), outcome('SCORE', 'float', undefined, { 'normal-maximum': String(marks), 'external-scored': 'human' })],
-    body: [element('qti-extended-text-interaction', { 'response-identifier': 'RESPONSE' })],
+    body: [element('qti-extended-text-interaction', { 'response-identifier': 'RESPONSE' }), element('qti-rubric-block', { view: 'scorer', use: 'scoring' }, element('qti-content-body', {}, ...key))],
     processing: [],
     feedback: [],
   };

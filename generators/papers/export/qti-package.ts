@@ -1,9 +1,9 @@
 import type { VersionView } from '../view.ts';
 import type { Questions } from './data.ts';
-import { ASI, type QtiWords, qtiItem } from './qti-item.ts';
+import { ASI, type QtiWords, qtiItem, scored } from './qti-item.ts';
 import { document, element } from './xml.ts';
 
-/** Namespace and schema of the manifest, and types of resources: 1EdTech QTI 3.0.1, content packaging profile. */
+/** Namespace and schema of the manifest, and types of resources: the packages that 1EdTech publishes with QTI 3.0 (BPIG_Examples, BeginnersGuide_Examples). */
 const MANIFEST = {
   xmlns: 'http://www.imsglobal.org/xsd/qti/qtiv3p0/imscp_v1p1',
   'xmlns:xsi': 'http://www.w3.org/2001/XMLSchema-instance',
@@ -34,14 +34,16 @@ function versionFiles(title: string, { name, questions }: Questions['versions'][
       return [{ identifier, path: `items/${identifier}.xml`, type: 'imsqti_item_xmlv3p0', content, needs: drawn.map((one) => one.identifier) }, ...drawn];
     }),
   );
-  return [test(`${title}, ${name}`, id, items.filter(({ type }) => type !== 'webcontent')), ...items];
+  return [test(`${title}, ${name}`, id, items.filter(({ type }) => type !== 'webcontent'), questions.reduce((sum, one) => sum + one.marks, 0)), ...items];
 }
 
-function test(title: string, id: string, items: readonly File[]): File {
+/** The items of a version in their order; its score is the sum of theirs (after 1EdTech's examples BGtest and InteractionMixSachsen). */
+function test(title: string, id: string, items: readonly File[], marks: number): File {
   const refs = items.map(({ identifier, path }) => element('qti-assessment-item-ref', { identifier, href: path }));
   const section = element('qti-assessment-section', { identifier: `${id}-section`, title, visible: 'true' }, ...refs);
-  const part = element('qti-test-part', { identifier: `${id}-part`, 'navigation-mode': 'nonlinear', 'submission-mode': 'simultaneous' }, section);
-  return { identifier: `${id}-test`, path: `${id}-test.xml`, type: 'imsqti_test_xmlv3p0', content: document(element('qti-assessment-test', { ...ASI, identifier: `${id}-test`, title }, part)), needs: items.map(({ identifier }) => identifier) };
+  const part = element('qti-test-part', { identifier: `${id}-part`, 'navigation-mode': 'nonlinear', 'submission-mode': 'individual' }, section);
+  const total = element('qti-outcome-processing', {}, element('qti-set-outcome-value', { identifier: 'SCORE' }, element('qti-sum', {}, element('qti-test-variables', { 'variable-identifier': 'SCORE' }))));
+  return { identifier: `${id}-test`, path: `${id}-test.xml`, type: 'imsqti_test_xmlv3p0', content: document(element('qti-assessment-test', { ...ASI, identifier: `${id}-test`, title }, ...scored(marks), part, total)), needs: items.map(({ identifier }) => identifier) };
 }
 
 function manifest(files: readonly File[]): string {
