@@ -41,7 +41,7 @@ export function figuresBefore(places: readonly Place[], texts: Readonly<Record<s
 }
 
 /** The working of a place line by line, from the formula to the value, on the student's own figures before it. */
-export function workingLines(sheet: Sheet, program: Program, { id, row, kind }: Place, own: Own, words: SpokenWords): Line[] {
+export function workingLines(sheet: Sheet, program: Program, { id, row, kind }: Pick<Place, 'id' | 'row' | 'kind'>, own: Own, words: SpokenWords): Line[] {
   const step = program.step(id);
   if (kind === 'drawn' || (step.kind !== 'relation' && step.kind !== 'summary')) return [];
   const values = evaluate(program, sheet.readings, sheet.conventions.ties, own);

@@ -6,7 +6,12 @@ import type { Program } from '../quantities/program.ts';
 
 /** The formulas of programs, with those of every slip and route, as the source of an object for `provideFormulas`. */
 export function readyFormulas(programs: readonly Program[]): string {
-  return formulaSource(programs.flatMap((one) => [one, ...withEachSlip(one)].flatMap(formulasOf)));
+  return formulaSource(formulasOfPrograms(programs));
+}
+
+/** Every formula that working and judging by these programs needs. */
+export function formulasOfPrograms(programs: readonly Program[]): Formula[] {
+  return programs.flatMap((one) => [one, ...withEachSlip(one)].flatMap(formulasOf));
 }
 
 /** Formulas, each once, as the source of an object for `provideFormulas`. */

@@ -101,15 +101,15 @@ function shown(line: Line): Shown {
 }
 
 /** The speaker's words with this question's own symbols. */
-function spokenFor({ program }: Question, shared: QuestionWords): SpokenWords {
+export function spokenFor({ program }: Question, shared: QuestionWords): SpokenWords {
   const symbols = program.steps.flatMap((step) => (step.kind === 'verdict' ? [] : [[step.id, spokenSymbol(step.tex, shared)]]));
   return { ...shared.spoken, symbols: Object.fromEntries(symbols) as Record<string, string> };
 }
 
-type Blanks = Record<string, Shown | string>;
+export type Blanks = Record<string, Shown | string>;
 
 /** Symbols of the quantities, and the words of the arrangement. */
-function symbolBlanks({ direction }: Question, family: FamilyWords, shared: QuestionWords): Blanks {
+export function symbolBlanks({ direction }: Question, family: FamilyWords, shared: QuestionWords): Blanks {
   const symbols = Object.entries(direction.body.quantities).map(([id, { tex = id }]): [string, Shown] => [id, shown({ tex, spoken: spokenSymbol(tex, shared) })]);
   const arranged = Object.entries(direction.choice).flatMap(([name, value]) => Object.entries(family.choices?.[name]?.[value] ?? shared.choices[name]?.[value] ?? { [name]: value }));
   return Object.fromEntries([...symbols, ...arranged]);

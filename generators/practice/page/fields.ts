@@ -5,14 +5,17 @@ import { makeField } from './field.ts';
 import { type Notebook, holderOf, labelOf, takeDown } from './notebook.ts';
 import { say, showMarks } from './said.ts';
 
+/** How the values of a page are written, and what is said of them. */
+type Manner = Pick<PageData, 'signed' | 'scientific' | 'words'>;
+
 /** Puts a field into every place of the page, with what was written there before. */
-export function putFields(notebook: Notebook, data: PageData): void {
+export function putFields(notebook: Notebook, data: Manner): void {
   for (const place of notebook.places) putField(notebook, place, data);
   for (const said of all('[data-said]')) said.replaceChildren();
   showMarks(notebook, data.words.practice);
 }
 
-function putField(notebook: Notebook, place: Place, { signed, scientific, words }: PageData): void {
+function putField(notebook: Notebook, place: Place, { signed, scientific, words }: Manner): void {
   const { key } = place;
   const holder = holderOf(key)!;
   const id = `field-${key.replace(':', '-')}`;

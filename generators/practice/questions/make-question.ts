@@ -1,0 +1,68 @@
+import { arrangements, directions } from '../../questions/direction.ts';
+import { drawGivens } from '../../questions/draw.ts';
+import type { Choice, Family } from '../../questions/family.ts';
+import { type Question, question } from '../../questions/question.ts';
+import type { Wording } from '../../questions/view.ts';
+import { type Random, streams } from '../../random.ts';
+import type { SetCode } from '../set-code.ts';
+
+/** What a student asks to have; the set chooses the rest. */
+export interface Wish {
+  /** The direction of asking. */
+  ask?: string;
+  /** Parts of the arrangement. */
+  choice: Choice;
+}
+
+/** A question of a set. */
+export interface PracticeQuestion {
+  code: SetCode;
+  question: Question;
+  wording: Wording;
+  /** Answers in words to choose among, by the line that decides. */
+  offered: Readonly<Record<string, readonly string[]>>;
+}
+
+const ANY: Wish = { choice: {} };
+
+/** The question of a family that a code makes, the same everywhere; streams named 'question' have nothing of a sheet or a paper. */
+export function makeQuestion(family: Family, code: SetCode, wish: Wish = ANY): PracticeQuestion {
+  const own = streams(`practice ${code}`).within('question', family.id);
+  const choice = { ...own.of('arrangement').pick(arrangements(family)), ...known(family, wish.choice) };
+  const all = directions(family, choice);
+  const direction = all.find(({ name }) => name === wish.ask) ?? own.of('direction').pick(all);
+  const asked = own.within(direction.name, ...Object.values(choice));
+  const wording = asked.of('wording');
+  const made = question(direction, drawGivens(direction, asked.of('givens')));
+  return {
+    code,
+    question: made,
+    wording: { stem: wording.integer(0, MOST_WORDINGS), ask: wording.integer(0, MOST_WORDINGS) },
+    offered: offered(made, asked.of('choices')),
+  };
+}
+
+/** Wordings are counted round, so any large number does. */
+const MOST_WORDINGS = 1000;
+
+function known({ choices = {} }: Family, wished: Choice): Choice {
+  return Object.fromEntries(Object.entries(wished).filter(([name, value]) => choices[name]?.includes(value)));
+}
+
+/** More answers in words than this are not read through. */
+const FEW = 9;
+const OF_MANY = 4;
+
+/** The choices of each line that decides, in their own order; of very many some, the right one among them. One that numbers a row stands only where there is that row. */
+function offered({ direction, readings, verdicts }: Question, random: Random): PracticeQuestion['offered'] {
+  const rows = Math.max(...direction.givens.filter((id) => direction.body.quantities[id]!.per !== undefined).map((id) => [readings[id]!].flat().length));
+  return Object.fromEntries(
+    direction.ask.steps.flatMap(({ id, decide }) => {
+      if (!decide) return [];
+      const there = Number.isFinite(rows) ? decide.choices.filter((choice) => !(Number(choice) > rows)) : decide.choices;
+      if (there.length <= FEW) return [[id, there]];
+      const some = [verdicts[id]!, ...random.shuffle(there.filter((choice) => choice !== verdicts[id])).slice(0, OF_MANY - 1)];
+      return [[id, there.filter((choice) => some.includes(choice))]];
+    }),
+  );
+}
