@@ -21,6 +21,9 @@ export interface QuestionSiteWords extends AnswerWords {
   /** What arrangements are called, and their values where these are no words of the language. */
   arrangements: Record<string, { label: string; values?: Record<string, string> }>;
   levels: Record<'1' | '2' | '3', string>;
+  start: string;
+  progress: string;
+  done: string;
 }
 
 /** A value of a list with what it is called. */
