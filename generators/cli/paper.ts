@@ -96,7 +96,7 @@ function contentOf() {
     read.set(family, found);
     return found;
   };
-  return { wordsOf, shared: loadQuestionWords(LANGUAGE), figures: loadFigureWords(LANGUAGE), stories: words.stories, words };
+  return { wordsOf, shared: loadQuestionWords(LANGUAGE), figures: loadFigureWords(LANGUAGE), stories: words.stories, parts: words.parts, words };
 }
 
 async function fill(folder: string, written: WrittenPaper, kinds: readonly Kind[]): Promise<void> {

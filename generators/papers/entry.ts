@@ -2,6 +2,7 @@ import { type Direction, arrangements, directions } from '../questions/direction
 import type { Choice, Family } from '../questions/family.ts';
 import { difficulty, marks as marksOf } from '../questions/question.ts';
 import { readsOff } from './figures.ts';
+import { inParts, partsOf } from './in-parts.ts';
 import type { Form, PartForm } from './forms.ts';
 
 /** One direction of a family, put in one form; versions have it in any of these arrangements. */
@@ -44,7 +45,7 @@ export function fits(direction: Direction, form: PartForm): boolean {
     case 'choice':
       return ask.finds.length === 1 && (isInWords(direction) || slips >= LEAST_SLIPS);
     case 'structured':
-      return ask.finds.length > 1 && !ask.finds.some((id) => decides(direction, id));
+      return partsOf(direction).length > 1 && !ask.finds.some((id) => decides(direction, id));
     case 'figure':
       return ask.finds.length === 1 && readsOff(direction).length > 0;
     case 'numeric':
@@ -52,15 +53,19 @@ export function fits(direction: Direction, form: PartForm): boolean {
   }
 }
 
+/** Whether a direction has several answers, so that it is put in parts unless a setter asks for it as one. */
+export const hasSeveral = ({ ask }: Direction): boolean => ask.finds.length > 1;
+
 /** The form that a direction has by itself. */
 export function usualForm(direction: Direction): PartForm {
-  return (['words', 'structured', 'numeric', 'choice'] as const).find((form) => fits(direction, form))!;
+  const forms = ['words', ...(hasSeveral(direction) ? ['structured' as const] : []), 'numeric', 'choice'] as const;
+  return forms.find((form) => fits(direction, form))!;
 }
 
-/** Marks in a form: one for a right letter, one more for a reading; else those of the working. */
+/** Marks in a form: one for a right letter, one more for a reading or for each part; else those of the working. */
 function marksIn(direction: Direction, form: PartForm): number {
   if (form === 'choice') return 1;
-  return marksOf(direction) + (form === 'figure' ? 1 : 0);
+  return marksOf(form === 'structured' ? inParts(direction) : direction) + (form === 'figure' ? 1 : 0);
 }
 
 /** The topic that a question counts in: the first of its family besides the bridge itself. */

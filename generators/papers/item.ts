@@ -8,6 +8,7 @@ import { areAlike } from '../questions/number.ts';
 import { type Question, question } from '../questions/question.ts';
 import { type Part, isInWords } from './entry.ts';
 import { readOff, suitsFigure } from './figures.ts';
+import { questionInParts } from './in-parts.ts';
 import type { PartForm } from './forms.ts';
 import type { Letters } from './letters.ts';
 import { type Option, optionSets } from './options.ts';
@@ -96,7 +97,8 @@ function drawing(direction: Direction, form: PartForm, { random, apartFrom, take
   };
   return () => {
     try {
-      return question(direction, drawGivens(direction, stream, isNew, DRAWN_IN));
+      const readings = drawGivens(direction, stream, isNew, DRAWN_IN);
+      return form === 'structured' ? questionInParts(direction, readings) : question(direction, readings);
     } catch (error) {
       if (error instanceof NoGivens) throw new Exhausted('its values leave no further question with other answers that was not asked before');
       throw error;

@@ -2,7 +2,7 @@ import { directions } from '../questions/direction.ts';
 import { families } from '../questions/index.ts';
 import type { Choice, Family } from '../questions/family.ts';
 import { cases } from './cases.ts';
-import { type Entry, type Part, entriesOf } from './entry.ts';
+import { type Entry, type Part, entriesOf, hasSeveral } from './entry.ts';
 import { PART_FORMS } from './forms.ts';
 
 /** The standard deviation that a paper is set with. */
@@ -25,9 +25,12 @@ export function pool(sd: Deviation): readonly Entry[] {
 
 function ofFamily(family: Family, choice: Choice): Entry[] {
   const inForms = PART_FORMS.map((form) => entriesOf(family, form, choice));
-  // A direction with several answers is put in parts; a setter may still ask for it as one.
-  const inParts = new Set(inForms.flat().filter(({ form }) => form === 'structured').map(({ question }) => question));
-  return inForms.flat().filter(({ form, question }) => form !== 'numeric' || !inParts.has(question)).flatMap(copies);
+  return inForms.flat().filter((entry) => entry.form !== 'numeric' || !hasSeveral(directionOf(entry))).flatMap(copies);
+}
+
+function directionOf({ parts }: Entry) {
+  const [{ family, ask, choices }] = parts as [Part];
+  return directions(family, choices[0]!).find(({ name }) => name === ask)!;
 }
 
 /** A question without numbers whose arrangements are questions of their own, as often as half of them allow. */

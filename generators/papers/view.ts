@@ -4,6 +4,7 @@ import { round, roundOutward } from '../quantities/written.ts';
 import { plainText } from '../questions/plain-text.ts';
 import { type QuestionView, type Sentence, type Shown, questionView } from '../questions/view.ts';
 import type { FamilyWords, QuestionWords } from '../questions/words.ts';
+import { type AnswerLine, type AskedView, type PartWords, answerLine, askedViews, linesFor, togetherAsked } from './asked-view.ts';
 import { drawFigure, latitudeOf, readsOff } from './figures.ts';
 import type { Form } from './forms.ts';
 import type { Made } from './item.ts';
@@ -35,9 +36,10 @@ export interface PartView {
   view: QuestionView;
   options: OptionView[];
   /** What is to be found, part by part, where the question has several. */
-  asked: { letter: string; symbol: Shown; marks: number; space: number }[];
-  /** Lines of answer space. */
+  asked: AskedView[];
+  /** Lines of answer space, and where the answers are written below them. */
   space: number;
+  lines: AnswerLine[];
   figure?: FigureView;
 }
 
@@ -64,6 +66,7 @@ export interface PaperContent {
   shared: QuestionWords;
   figures: FigureWords;
   stories: Readonly<Record<string, string>>;
+  parts: PartWords;
 }
 
 const LETTERS = 'ABCDEFGH';
@@ -94,8 +97,9 @@ function partView(made: Made, label: string, id: string, content: PaperContent):
   const { question, form, marks, wording } = made;
   const words = forForm(content.wordsOf(question.direction.family.id), made);
   const plain = questionView(question, words, content.shared, { stem: wording, ask: wording });
-  const view = form === 'figure' ? asDrawn(made, plain, content) : plain;
-  const asked = form === 'structured' ? askedOf(made, view) : [];
+  const asked = form === 'structured' ? askedViews(made, plain, content.shared, content.parts, PARTS) : [];
+  const view = form === 'figure' ? asDrawn(made, plain, content) : asked.length > 0 ? { ...plain, ask: togetherAsked(asked, plain.ask) } : plain;
+  const isWritten = form !== 'choice' && asked.length === 0;
   return {
     label,
     form,
@@ -103,7 +107,8 @@ function partView(made: Made, label: string, id: string, content: PaperContent):
     view,
     options: optionViews(made, view, words, content.shared),
     asked,
-    space: form === 'choice' || asked.length > 0 ? 0 : linesFor(marks),
+    space: isWritten ? linesFor(marks) : 0,
+    lines: isWritten ? view.answers.map(({ id }) => answerLine(question, id, view, content.shared)) : [],
     ...(form === 'figure' && { figure: figureView(made, view, id, content) }),
   };
 }
@@ -112,22 +117,6 @@ function partView(made: Made, label: string, id: string, content: PaperContent):
 function forForm(words: FamilyWords, { question: { direction: { name } }, form }: Made): FamilyWords {
   const own = words.asks[`${name} ${form}`];
   return own ? { ...words, asks: { ...words.asks, [name]: own } } : words;
-}
-
-/** Two lines a mark, and one to begin with. */
-const linesFor = (marks: number) => 1 + 2 * marks;
-
-/** The marks of each answer: of the lines of working up to it, and one for the answer with its unit. */
-function askedOf({ question: { direction } }: Made, view: QuestionView): PartView['asked'] {
-  const { steps, finds } = direction.ask;
-  const last = Math.max(...finds.map((id) => steps.findIndex((step) => step.id === id)));
-  let from = 0;
-  return [...finds].map((id, i) => {
-    const place = i === finds.length - 1 ? last : steps.findIndex((step) => step.id === id);
-    const marks = 1 + steps.slice(from, place + 1).reduce((sum, { marks: method = 1 }) => sum + method, 0);
-    from = Math.max(from, place + 1);
-    return { letter: PARTS[i]!, symbol: view.answers.find((answer) => answer.id === id)!.symbol, marks, space: linesFor(marks) - 1 };
-  });
 }
 
 /** The question without the readings that the drawing shows, and what is accepted off it. */

@@ -1,4 +1,5 @@
 import type { Order } from '../order/schema.ts';
+import type { PartWords } from '../papers/asked-view.ts';
 import { type MarkTable, PARTS } from '../papers/demands.ts';
 import type { ItemView, PartView, VersionView } from '../papers/view.ts';
 import { documentHtml } from './documents.ts';
@@ -12,6 +13,7 @@ export interface PaperWords extends Record<string, unknown> {
   tags: Record<string, string>;
   deviation: Record<string, string>;
   stories: Record<string, string>;
+  parts: PartWords;
   correct: string;
   incorrect: string;
 }
@@ -39,10 +41,24 @@ export function versionsHtml(paper: PaperPage, kind: 'paper' | 'scheme', version
   return document(paper, pages);
 }
 
-function versionPage({ title, time, instructions, deviation, table }: PaperPage, { name, roll, items }: VersionView): Page {
+function versionPage({ title, time, instructions, deviation, table, print }: PaperPage, { name, roll, items }: VersionView): Page {
   const asksDeviation = items.some(({ parts }) => parts.some(({ view }) => 'sd' in view.choice));
   const foot = `${title} · ${roll === undefined ? name : `${roll} ${name}`}`;
-  return { title, time, instructions, deviation: asksDeviation ? deviation : '', version: name, roll, isOwn: roll !== undefined, total: table.total, items, foot };
+  return { title, time, instructions, deviation: asksDeviation ? deviation : '', version: name, roll, isOwn: roll !== undefined, total: table.total, items, awarded: awarded(items, table.total, print.size === 'normal' ? IN_A_ROW : IN_A_LARGE_ROW), foot };
+}
+
+/** Questions of a row of the examiner's table. */
+const IN_A_ROW = 16;
+const IN_A_LARGE_ROW = 8;
+
+type Awarded = { number?: number; marks: number };
+
+/** Questions with their marks and the total last, in rows that are filled up with nothing where they are more than one. */
+function awarded(items: readonly ItemView[], total: number, most: number): (Awarded | false)[][] {
+  const cells: Awarded[] = [...items.map(({ number, marks }) => ({ number, marks })), { marks: total }];
+  const rows = Math.ceil(cells.length / most);
+  const width = Math.ceil(cells.length / rows);
+  return Array.from({ length: rows }, (_, row) => Array.from({ length: width }, (__, i) => cells[row * width + i] ?? false));
 }
 
 /** More columns than this lie better on a page on its side. */

@@ -23,7 +23,7 @@ function pages(whose: readonly For[], size: PaperPage['print']['size']): string[
   const versions = makePaper({ set, pool: all, demands: {}, whose, isClass: whose[0]!.roll !== undefined, used: new Set() }, streams('pages'));
   const words = loadPaperWords('en');
   const shared = loadQuestionWords('en');
-  const content = { wordsOf: (family: string) => loadFamilyWords('en', family), shared, figures: loadFigureWords('en'), stories: words.stories };
+  const content = { wordsOf: (family: string) => loadFamilyWords('en', family), shared, figures: loadFigureWords('en'), stories: words.stories, parts: words.parts };
   const views = versions.map((version, v) => versionView(version, v, content));
   const page: PaperPage = { title: 'A <b>test</b> & more', time: '40 minutes', instructions: words.usual, deviation: words.deviation['sample']!, table: markTable(set), print: { language: 'en', paper: 'A4', size }, words: { ...shared.headings, ...words, tags: shared.tags } };
   return [versionsHtml(page, 'paper', views), versionsHtml(page, 'scheme', views), answersHtml(page, views)];
