@@ -44,3 +44,15 @@ export function unit(name: string): Unit {
   if (!found) throw new Error(`no unit "${name}" in unit.ts`);
   return found;
 }
+
+/** What a keyboard writes in place of letters that it has not. */
+const KEYBOARD: Readonly<Record<string, string>> = { '/K': '/°C', '/C': '/°C', C: '°C' };
+
+/** The unit that someone typed, by the letters of the list or those of a keyboard ('kohm', 'ohm/m', 'mm2'); nothing where there is none. */
+export function unitTyped(text: string): Unit | undefined {
+  const plain = text.replaceAll('\u{2126}', 'Ω').replaceAll('μ', 'µ').replaceAll(' ', '');
+  const same = (name: string) => name.replaceAll(' ', '') === plain;
+  const found = Object.entries(units).find(([name, { math }]) => same(name) || (math !== '' && (same(math) || same(math.replace('^', '')))));
+  const other = KEYBOARD[plain];
+  return found?.[1] ?? (other === undefined ? undefined : units[other]);
+}

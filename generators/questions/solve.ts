@@ -10,6 +10,7 @@ import { endsWithin } from './number.ts';
 import { plainText } from './plain-text.ts';
 import { type Question, question } from './question.ts';
 import { type Fault, faultsOf } from './sound.ts';
+import { numberTyped } from './typed.ts';
 
 /** 'P=12.5' as it was typed; '?' asks for the quantity. */
 export interface Assignment {
@@ -61,25 +62,12 @@ function readingsOf(family: Family, quantities: Readonly<Record<string, Quantity
       continue;
     }
     if (value === '?') continue;
-    const read = quantity.per === undefined ? numberIn(value, quantity) : value.split(/[,; ]+/).map((one) => numberIn(one, quantity));
+    const read = quantity.per === undefined ? numberTyped(value, quantity.unit) : value.split(/[,;] *| +(?=[-+−.\d])/).map((one) => numberTyped(one, quantity.unit));
     if ([read].flat().includes(undefined)) mistakes.push({ field: name, what: `"${value}" is no number in ${quantity.unit || 'plain figures'}; write it as 12.5 or 4.9e-7` });
     else readings[name] = read as string | string[];
   }
   if (mistakes.length > 0) throw new UserMistake(mistakes);
   return readings;
-}
-
-const NUMBER = /^([-+−]?)(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i;
-/** No resistance or length of a school's question is larger, and no more figures are read. */
-const LONGEST = 20;
-
-/** A number as it is written, its own unit after it taken off. */
-function numberIn(value: string, { unit: name }: Quantity): string | undefined {
-  const own = name !== '' && value.endsWith(name) ? value.slice(0, -name.length).trim() : value.trim();
-  const [, sign = '', digits = '', power = ''] = (own.length <= LONGEST && NUMBER.exec(own)) || [];
-  if (digits === '') return undefined;
-  const whole = digits.startsWith('.') ? `0${digits}` : digits.replace(/\.$/, '');
-  return `${sign === '' || sign === '+' ? '' : '-'}${whole}${power.toLowerCase().replace('+', '')}`;
 }
 
 function directionFor(all: readonly Direction[], names: readonly string[], wanted: readonly string[]): Direction {
