@@ -4,6 +4,7 @@ import { join, resolve } from 'node:path';
 import { experiments } from '../experiments/index.ts';
 import { UserMistake } from '../mistake.ts';
 import { didYouMean } from '../near-miss.ts';
+import { families } from '../questions/index.ts';
 import { wholeFolder } from '../press/whole-folder.ts';
 import { needed } from './class-order.ts';
 import { readCommandLine } from './command-line.ts';
@@ -29,7 +30,7 @@ export const site: Command = {
     if (existsSync(folder) && !existsSync(join(folder, 'notebook.css'))) throw new UserMistake([{ file: folder, what: 'the folder is there and holds no site; choose another with --out, or remove it' }]);
     const { without } = flags;
     if (without !== undefined && !PARTS.includes(String(without))) throw new UserMistake([{ field: '--without', what: `"${String(without)}" is no part that can be left out${didYouMean(String(without), PARTS) || `; it takes ${WITHOUT.takes}`}` }]);
-    const contents = { experiments: Object.values(experiments), myReadings: without === undefined };
+    const contents = { experiments: Object.values(experiments), myReadings: without === undefined, families };
     await wholeFolder(folder, (partial) => buildSite(partial, mainLanguage(), contents));
     // A folder in the making is its owner's alone; a web server has to read this one.
     await chmod(folder, 0o755);

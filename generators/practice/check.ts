@@ -3,6 +3,7 @@ import { type Judged, judge, ownFigures } from '../marking/judge.ts';
 import type { Explanation } from '../marking/slip.ts';
 import { type Own, evaluate } from '../quantities/evaluate.ts';
 import type { Program } from '../quantities/program.ts';
+import { round } from '../quantities/written.ts';
 import { type Line, conversionLines, formulaLine, workedLine } from '../quantities/working.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import type { Sheet } from '../sheets/sheet.ts';
@@ -30,10 +31,20 @@ function answerOf(judged: Judged, place: Place, { conventions }: Sheet): Answer 
   return { is: 'right', byTheKey: verdict === 'right by the key', extraFigures: place.kind === 'drawn' || place.anyFigures ? 0 : extraFigures, wrongUnit };
 }
 
-/** A number in any usual form; one comma and no point is a decimal comma. */
+/** A number in any usual form; one comma and no point is a decimal comma, and a fraction of whole numbers its decimal. */
 export function readNumber(text: string): Entry {
-  return readEntry(text, text.includes(',') && !text.includes('.') ? 'comma' : 'point');
+  return readEntry(withoutFraction(text), text.includes(',') && !text.includes('.') ? 'comma' : 'point');
 }
+
+/** '58/3 Ω' as '19.33333333 Ω'. */
+function withoutFraction(text: string): string {
+  const [, above, below, rest = ''] = /^\s*([-−]?\s*\d+)\s*\/\s*(\d+)(?![\d.,])(.*)$/s.exec(text) ?? [];
+  if (above === undefined || Number(below) === 0) return text;
+  return round(Number(above.replace('−', '-').replace(/\s/g, '')) / Number(below), { figures: FRACTION_FIGURES }, 'even') + rest;
+}
+
+/** More than any answer is asked for. */
+const FRACTION_FIGURES = 10;
 
 /** The student's figures in every place but one: what that one is to be worked from. */
 export function figuresBefore(places: readonly Place[], texts: Readonly<Record<string, string>>, but: string): Own {

@@ -2,7 +2,7 @@ import { type Blanks, prose } from '../../practice/prose.ts';
 import { type AnswerWords, type WordsOfFamily, questionFillings, worded } from '../../practice/questions/fillings.ts';
 import { makeQuestion } from '../../practice/questions/make-question.ts';
 import { placesOf } from '../../practice/questions/places.ts';
-import type { Fillings } from '../../practice/fillings.ts';
+import { type Fillings, formulaHtml } from '../../practice/fillings.ts';
 import { setCode } from '../../practice/set-code.ts';
 import { type Direction, arrangements, directions } from '../../questions/direction.ts';
 import type { Family } from '../../questions/family.ts';
@@ -40,8 +40,10 @@ export interface QuestionPage {
   slots: Fillings;
   sample: string;
   /** What can be picked. */
-  asks: Choosable[];
+  asks: (Choosable & { html: string })[];
   arrangements: { name: string; label: string; values: Choosable[] }[];
+  /** Some answer is a number, not a choice alone. */
+  hasNumbers: boolean;
   /** The first of its topics, and the levels of difficulty that its directions have. */
   topic: string;
   levels: string[];
@@ -50,7 +52,7 @@ export interface QuestionPage {
   scientific: string[];
 }
 
-export function questionPage(family: Family, words: FamilyWords, shared: QuestionWords, site: QuestionSiteWords): QuestionPage {
+export function questionPage(family: Family, words: FamilyWords, shared: QuestionWords, site: QuestionSiteWords, language: string): QuestionPage {
   const first = makeQuestion(family, DEFAULT_SET);
   const ofFamily: WordsOfFamily = { family: words, shared, answers: site };
   const inWords = worded(first, ofFamily);
@@ -61,8 +63,9 @@ export function questionPage(family: Family, words: FamilyWords, shared: Questio
     words,
     slots: questionFillings(first, inWords, ofFamily),
     sample: `${html(inWords.view.stem)} ${html(inWords.view.ask)}`,
-    asks: [...new Map(all.map((one) => [one.name, { value: one.name, label: directionInWords(one, site) }])).values()],
+    asks: [...new Map(all.map((one) => [one.name, directionInWords(one, site, language)])).values()],
     arrangements: Object.entries(family.choices ?? {}).map(([name, values]) => arrangementInWords(name, values, site)),
+    hasNumbers: all.some(({ ask, body }) => ask.finds.some((id) => body.quantities[id] !== undefined)),
     topic: family.tags[0]!,
     levels: [...new Set(all.map(({ ask }) => difficulty({ ask }).level))].sort().map((level) => site.levels[level]),
     signed: signedIn(all),
@@ -73,10 +76,14 @@ export function questionPage(family: Family, words: FamilyWords, shared: Questio
 /** All directions in all arrangements. */
 export const directionsOf = (family: Family): Direction[] => arrangements(family).flatMap((choice) => directions(family, choice));
 
-/** 'find Q, from P and l'. */
-function directionInWords({ ask, givens, body, program }: Direction, { direction, inWords }: QuestionSiteWords): string {
-  const list = (ids: readonly string[]) => ids.map((id) => inWords[id] ?? plainText(body.quantities[id]?.tex ?? program.step(id).tex)).join(', ');
-  return fill(givens.length > 0 ? direction : '{finds}', { finds: list(ask.finds), givens: list(givens) });
+/** 'Q and l₂ from P and l₁', for a list and for a page. */
+function directionInWords({ name, ask, givens, body, program }: Direction, { direction, inWords }: QuestionSiteWords, language: string): QuestionPage['asks'][number] {
+  const tex = (id: string) => body.quantities[id]?.tex ?? program.step(id).tex;
+  const say = (symbol: (tex: string) => string) => {
+    const list = (ids: readonly string[]) => new Intl.ListFormat(language).format(ids.map((id) => inWords[id] ?? symbol(tex(id))));
+    return fill(givens.length > 0 ? direction : '{finds}', { finds: list(ask.finds), givens: list(givens) });
+  };
+  return { value: name, label: say(plainText), html: say((symbol) => formulaHtml({ tex: symbol, spoken: '' })) };
 }
 
 function arrangementInWords(name: string, values: readonly string[], { arrangements: words }: QuestionSiteWords): QuestionPage['arrangements'][number] {

@@ -10,7 +10,7 @@ import { type QuestionPage, type QuestionSiteWords, questionPage } from './quest
 /** The pages of families, as templates show them. */
 export function questionPages(families: readonly Family[], language: string, words: QuestionSiteWords): QuestionPage[] {
   const shared = loadQuestionWords(language);
-  return families.map((family) => questionPage(family, loadFamilyWords(language, family.id), shared, words));
+  return families.map((family) => questionPage(family, loadFamilyWords(language, family.id), shared, words, language));
 }
 
 interface Topic {

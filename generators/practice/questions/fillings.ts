@@ -37,7 +37,8 @@ export interface Worded {
 }
 
 /** Puts a set's question into words. */
-export function worded({ question, wording }: PracticeQuestion, { family, shared }: WordsOfFamily): Worded {
+export function worded({ question, wording }: PracticeQuestion, { family: own, shared }: WordsOfFamily): Worded {
+  const family = askedForChoice(own, question.direction.name);
   const blanks = symbolBlanks(question, family, shared);
   const names = question.direction.ask.steps.flatMap(({ slips = {} }) => Object.keys(slips));
   const say = (id: string): Sentence => {
@@ -46,6 +47,12 @@ export function worded({ question, wording }: PracticeQuestion, { family, shared
     return { sentence, blanks };
   };
   return { view: questionView(question, family, shared, wording), spoken: spokenFor(question, shared), slips: Object.fromEntries(names.map((id) => [id, say(id)])) };
+}
+
+/** Where there is one, the wording for an answer that is chosen and not written. */
+function askedForChoice(family: FamilyWords, ask: string): FamilyWords {
+  const choice = family.asks[`${ask} choice`];
+  return choice ? { ...family, asks: { ...family.asks, [ask]: choice } } : family;
 }
 
 const html = ({ sentence, blanks }: Sentence) => prose(sentence, blanks);
@@ -65,7 +72,9 @@ function block(id: string, { question }: PracticeQuestion, view: QuestionView, s
   const places = placesOf(question).filter((place) => place.id === id);
   const isHelp = places[0]!.optional === true;
   const say = view.steps.find((step) => step.id === id)!.say;
-  const rows = places.map((place) => `<p class="answer">${formulaHtml(symbolLine(question.program, id, spoken))} = ${holder(place, question.program.step(id).tex, answers)}</p>`).join('');
+  const symbol = symbolLine(question.program, id, spoken);
+  const named = ({ inTable, row }: Place) => (inTable ? prose(answers.row, { quantity: symbol, row: String(row + 1) }) : formulaHtml(symbol));
+  const rows = places.map((place) => `<p class="answer">${named(place)} = ${holder(place, question.program.step(id).tex, answers)}</p>`).join('');
   return `<div class="block" data-line="${id}"${isHelp ? ' hidden' : ''}>${isHelp && say ? `<p class="small">${html(say)}</p>` : ''}${rows}<div class="said" data-said role="status"></div></div>`;
 }
 
