@@ -104,9 +104,9 @@ function inWords(fault: Fault, quantities: Readonly<Record<string, Quantity>>, r
     case 'no value':
       return { field: fault.id, what: 'has no value with these givens: something is divided by zero, or a root is taken of a negative number' };
     case 'out of bounds': {
-      const { id, value, low, high } = fault;
+      const { id, value, low, high, mayBeLeast } = fault;
       const quantity = quantities[id]!;
-      const limits = [...(low === undefined ? [] : [`above ${limitText(low, quantity)}`]), ...(high === undefined ? [] : [`below ${limitText(high, quantity)}`])];
+      const limits = [...(low === undefined ? [] : [mayBeLeast ? `${limitText(low, quantity)} or more` : `above ${limitText(low, quantity)}`]), ...(high === undefined ? [] : [`below ${limitText(high, quantity)}`])];
       return { field: id, what: `is ${quantityText(value, quantity)} with these givens, and must be ${limits.join(' and ')}` };
     }
   }

@@ -8,7 +8,7 @@ import type { Readings } from '../quantities/evaluate.ts';
 /** Why a set of givens makes no question: a value outside its bounds, or a condition of the family that fails. */
 export type Fault =
   | { is: 'no value'; id: string }
-  | { is: 'out of bounds'; id: string; value: number; low?: number; high?: number }
+  | { is: 'out of bounds'; id: string; value: number; low?: number; high?: number; mayBeLeast?: true }
   | { is: 'condition'; reason: string };
 
 /** All quantities of one set of givens, and what is wrong with the set as physics. */
@@ -21,12 +21,13 @@ export function faultsOf({ program, body }: Direction, readings: Readings, value
   return { values, faults };
 }
 
-function boundFault(id: string, { between: [low, high] = ['0', undefined] }: Quantity, value: number, values: Exact): Fault[] {
+function boundFault(id: string, { between: [low, high] = ['0', undefined], mayBeLeast }: Quantity, value: number, values: Exact): Fault[] {
   if (!Number.isFinite(value)) return [{ is: 'no value', id }];
   const from = low === undefined ? undefined : valueOf(low, values);
   const to = high === undefined ? undefined : valueOf(high, values);
-  const outside = (from !== undefined && value <= from) || (to !== undefined && value >= to);
-  return outside ? [{ is: 'out of bounds', id, value, ...(from !== undefined && { low: from }), ...(to !== undefined && { high: to }) }] : [];
+  const isBelow = from !== undefined && (mayBeLeast ? value < from : value <= from);
+  const isAbove = to !== undefined && value >= to;
+  return isBelow || isAbove ? [{ is: 'out of bounds', id, value, ...(from !== undefined && { low: from }), ...(to !== undefined && { high: to }), ...(mayBeLeast && { mayBeLeast }) }] : [];
 }
 
 /** An expression on the first rows; positive where it names what this direction has not, for then it says nothing. */

@@ -1,5 +1,6 @@
 import type { Written } from '../quantities/step.ts';
 import { unit, unitTyped } from '../quantities/unit.ts';
+import { shift } from '../quantities/written.ts';
 
 const NUMBER = /^([-+−]?)(\d+\.?\d*|\.\d+)(?:e([-+]?\d+))?/i;
 /** No number of a school's question is longer. */
@@ -14,10 +15,10 @@ const FARTHEST = 30;
 export function numberTyped(text: string, name: string): Written | undefined {
   const [all, sign = '', digits = '', power = '0'] = NUMBER.exec(text.trim()) ?? [];
   if (all === undefined || all.length > LONGEST) return undefined;
-  const shift = tensFrom(text.trim().slice(all.length).trim(), name);
-  if (shift === undefined || Math.abs(Number(power)) > FARTHEST) return undefined;
+  const tens = tensFrom(text.trim().slice(all.length).trim(), name);
+  if (tens === undefined || Math.abs(Number(power)) > FARTHEST) return undefined;
   const whole = digits.startsWith('.') ? `0${digits}` : digits.replace(/\.$/, '');
-  return `${sign === '' || sign === '+' ? '' : '-'}${shift === 0 ? withPower(whole, Number(power)) : moved(whole, Number(power) + shift)}`;
+  return shift(`${sign === '' || sign === '+' ? '' : '-'}${whole}${Number(power) === 0 ? '' : `e${Number(power)}`}`, tens);
 }
 
 /** How many tens lie between the unit that was typed and the quantity's own; nothing where it is that of another quantity. */
@@ -26,18 +27,4 @@ function tensFrom(typed: string, name: string): number | undefined {
   const other = unitTyped(typed);
   const own = unit(name);
   return other === undefined || other.coherent !== own.coherent ? undefined : other.tens - own.tens;
-}
-
-const withPower = (digits: Written, power: number) => (power === 0 ? digits : `${digits}e${power}`);
-
-/** The decimal point moved so many places to the right, by the digits alone. */
-function moved(digits: Written, places: number): Written {
-  const [whole = '', part = ''] = digits.split('.');
-  const all = whole + part;
-  const point = whole.length + places;
-  if (point > all.length + FARTHEST || point < -FARTHEST) return withPower(digits, places);
-  const padded = all.padStart(all.length + Math.max(0, 1 - point), '0').padEnd(Math.max(all.length, point), '0');
-  const at = Math.max(1, point);
-  const [left, right] = [padded.slice(0, at).replace(/^0+(?=\d)/, ''), padded.slice(at)];
-  return right === '' ? left : `${left}.${right}`;
 }

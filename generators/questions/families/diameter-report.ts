@@ -12,9 +12,9 @@ export const diameterReport: Family = {
       n: { tex: 'n', unit: '', fixed: '4', count: 'rows', between: ['1', undefined] },
       mean: { tex: '\\overline{d}', unit: 'mm', neat: 'any' },
       off: { tex: '\\delta', unit: 'mm', per: 'rows', between: [undefined, undefined], digits: { decimals: 3 } },
-      square: { tex: 'q', unit: 'mm²', per: 'rows', between: ['-1', undefined] },
-      msd: { tex: 'v', unit: 'mm²', neat: 'any', digits: { figures: 4 } },
-      s: { tex: 's', unit: 'mm', neat: 'any', digits: { figures: 2 } },
+      square: { tex: 'q', unit: 'mm²', per: 'rows', mayBeLeast: true },
+      msd: { tex: 'v', unit: 'mm²', mayBeLeast: true, neat: 'any', digits: { figures: 4 } },
+      s: { tex: 's', unit: 'mm', mayBeLeast: true, neat: 'any', digits: { figures: 2 } },
     },
     condition: ['off = d - mean', 'square = off^2', sd === 'population' ? 's^2 = msd' : 's^2 * (n - 1) = n * msd'],
     draw: (random) => {
