@@ -10,7 +10,7 @@ export const wireLength: Family = {
       P: ohms('P'),
       Q: ohms('Q'),
       l: { ...nullPoint('l'), printed: [5, 180] },
-      W: { tex: 'W', unit: 'cm', values: ['40', '50', '60', '80', '120', '150', '200'], neat: 0.5 },
+      W: { tex: 'W', unit: 'cm', values: ['40', '50', '60', '80', '120', '150', '200'], neat: 0.5, printed: [30, 250] },
     },
     condition: ['P * (W - l) = Q * l'],
     asks: {
