@@ -22,7 +22,7 @@ const resistance: Body = {
 const length: Body = {
   quantities: {
     ...common,
-    V: { tex: 'V', unit: 'cm', values: ['50', '80', '120', '150', '200'], neat: 0.5 },
+    V: { tex: 'V', unit: 'cm', values: ['50', '80', '120', '150', '200'], neat: 0.5, printed: [30, 250] },
     l2: { ...nullPoint('l_2'), between: ['0', 'V'], printed: [5, 195] },
   },
   condition: ['l1 * (V - l2) = l2 * (W - l1)'],
