@@ -10,6 +10,7 @@ const INSTEAD: Readonly<Record<string, string>> = {
   [module('quantities/formula.ts')]: module('practice/formula.ts'),
   zod: module('practice/no-tables.ts'),
   seedrandom: module('practice/alea.ts'),
+  'decimal.js': module('practice/decimal.ts'),
 };
 
 /** What must never be on its way to a page. */
@@ -18,7 +19,7 @@ const NODE_ONLY = /node_modules\/(?:mathjs|katex|zod|nunjucks)\/|generators\/(?:
 const instead: Plugin = {
   name: 'instead',
   setup({ onResolve }) {
-    onResolve({ filter: /^(?:zod|seedrandom)$/ }, ({ path }) => ({ path: INSTEAD[path]! }));
+    onResolve({ filter: /^(?:zod|seedrandom|decimal\.js)$/ }, ({ path }) => ({ path: INSTEAD[path]! }));
     onResolve({ filter: /\/formula\.ts$/ }, ({ path, resolveDir }) => {
       const found = fileURLToPath(new URL(path, `file://${resolveDir}/`));
       return { path: INSTEAD[found] ?? found };
