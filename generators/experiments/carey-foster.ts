@@ -1,7 +1,8 @@
 import { readRest } from '../apparatus/balance.ts';
+import type { Bench } from '../apparatus/bench.ts';
 import { type Box, boxResistance, makeBox, reseat } from '../apparatus/box.ts';
 import { type Bridge, type Gaps, makeBridge } from '../apparatus/bridge.ts';
-import { careyFosterStretch } from '../apparatus/carey-foster.ts';
+import { careyFosterCurrent, careyFosterStretch } from '../apparatus/carey-foster.ts';
 import { nearestMark } from '../apparatus/decimal.ts';
 import { draw } from '../apparatus/draw.ts';
 import { makeWire, wireResistance } from '../apparatus/wire.ts';
@@ -14,6 +15,7 @@ import { careyFosterSteps } from './carey-foster-steps.ts';
 import type { Experiment, Observed } from './experiment.ts';
 import { bridgeHalfWidths } from './half-widths.ts';
 import { observeRows, spread } from './observe-bridge.ts';
+import type { Laid as OnBench } from './on-bench.ts';
 
 /** The difference of two nearly equal resistances by Carey Foster's interchange, on a bridge wire whose resistance per cm is found first. */
 export const careyFoster: Experiment = {
@@ -46,6 +48,7 @@ export const careyFoster: Experiment = {
   steps: () => careyFosterSteps,
   plan: planCareyFoster,
   observe,
+  bench,
   ideal,
   halfWidths({ bench }) {
     const { boxError, uneven } = bridgeHalfWidths(bench);
@@ -67,8 +70,7 @@ function observe(ask: Ask, streams: Streams): Observed | undefined {
   const { bench, others } = ask;
   const celsius = draw(bench.room, streams.of('room'));
   const [X, Y] = [ask.wire, others[0]!].map((wire, i) => wireResistance(makeWire(bench, wire.made, wire, streams.of('wire', i)), celsius)) as [number, number];
-  const boxes = streams.of('boxes');
-  const laid: Laid = { bridge: makeBridge(bench, streams.of('bridge')), box: makeBox(bench, boxes), P: makeBox(bench, boxes), Q: makeBox(bench, boxes) };
+  const laid = lay(bench, streams);
   const { ohmsPerCm } = laid.bridge;
   const arms = armSettings(ask, ohmsPerCm);
   const random = streams.of('null points');
@@ -89,6 +91,32 @@ function observe(ask: Ask, streams: Streams): Observed | undefined {
     },
     truth: { perCm: ohmsPerCm, X, Y, diff: Y - X, celsius },
   };
+}
+
+/** The box with a copper strip, then the two wires; the ratio arms stay as they are set. */
+function bench(ask: Ask, streams: Streams, { X, Y }: Readonly<Record<string, number>>): OnBench {
+  const { bridge, box, P, Q } = lay(ask.bench, streams);
+  return {
+    bridge,
+    boxes: { box: [box], 'ratio arms': [P, Q] },
+    flows({ bridge: connected, gaps, boxes, jockey }) {
+      const [left, right] = boxes('ratio arms') as [number, number];
+      return careyFosterCurrent(connected, gaps, { left, right }, jockey);
+    },
+    pairs: [
+      { first: 'box', second: { name: 'strip', ohms: () => 0 }, taken: [{ firstIn: 'left', reads: { R: 'box', la: 'scale' } }, { firstIn: 'right', reads: { R: 'box', lb: 'scale' } }] },
+      {
+        first: { name: 'X', ohms: () => X! },
+        second: { name: 'Y', ohms: () => Y! },
+        taken: [{ firstIn: 'left', reads: { P: 'ratio arms', l1: 'scale' } }, { firstIn: 'right', reads: { P: 'ratio arms', l2: 'scale' } }],
+      },
+    ],
+  };
+}
+
+function lay(bench: Bench, streams: Streams): Laid {
+  const boxes = streams.of('boxes');
+  return { bridge: makeBridge(bench, streams.of('bridge')), box: makeBox(bench, boxes), P: makeBox(bench, boxes), Q: makeBox(bench, boxes) };
 }
 
 /** Pieces that turn out to be as good as equal, with null points nearer than this in cm, are changed for others. */

@@ -13,6 +13,7 @@ import type { Experiment, Observed } from './experiment.ts';
 import { bridgeHalfWidths } from './half-widths.ts';
 import { idealBridge } from './ideal.ts';
 import { observeBridge, observeNull, observeRows } from './observe-bridge.ts';
+import { type Laid, withOneBox } from './on-bench.ts';
 import { planOfOne } from './plan.ts';
 
 /** The end corrections of a bridge from two known resistances and the interchange; then X of a wire, corrected with them. */
@@ -49,6 +50,7 @@ export const endCorrections: Experiment = {
   steps: (form) => endCorrectionsSteps(form['known'] as KnownGap),
   plan: (ask) => ({ ...planOfOne(planBridge(ask), ask.rows), unfit: pairsOf(ask).length >= ask.rows ? [] : [tooSmallABox(ask)] }),
   observe,
+  bench,
   ideal,
   halfWidths({ bench }) {
     const { boxError, uneven, contact } = bridgeHalfWidths(bench) as Record<'boxError' | 'uneven' | 'contact', { absolute: number }>;
@@ -106,6 +108,21 @@ function observe(ask: Ask, streams: Streams): Observed | undefined {
     // Seen from the scale: where its zero lies inside the wire's end, the left end is that much longer, and the right one shorter.
     truth: { X, celsius, endLeft: bridge.endCorrection.left + bridge.scaleOffset, endRight: bridge.endCorrection.right - bridge.scaleOffset },
   };
+}
+
+/** Both boxes first, then one of them with the wire. */
+function bench(ask: Ask, streams: Streams, truth: Readonly<Record<string, number>>): Laid {
+  const laid = withOneBox(ask, streams, [
+    {
+      second: 'second box',
+      taken: [
+        { firstIn: 'left', reads: { R1: 'box', R2: 'second box', l1: 'scale' } },
+        { firstIn: 'right', reads: { R1: 'box', R2: 'second box', l2: 'scale' } },
+      ],
+    },
+    { second: { name: 'wire', ohms: () => truth['X']! }, taken: [{ firstIn: ask.known, reads: { R: 'box', l: 'scale' } }] },
+  ]);
+  return { ...laid, boxes: { ...laid.boxes, 'second box': [makeBox(ask.bench, streams.of('second box'))] } };
 }
 
 type EndsTable = Record<'R1' | 'R2' | 'l1' | 'l2', Written[]>;

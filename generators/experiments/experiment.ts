@@ -5,6 +5,7 @@ import type { Limit } from '../quantities/uncertainty.ts';
 import type { Streams } from '../random.ts';
 import type { Ask } from './ask.ts';
 import type { Layout } from './layout.ts';
+import type { LayBench } from './on-bench.ts';
 import type { Plan } from './plan.ts';
 
 /** A set of readings as the instruments gave them, and what lay behind. */
@@ -34,6 +35,8 @@ export interface Experiment {
   plan(ask: Ask): Plan;
   /** One set of readings from the simulated bench; undefined where these draws gave none that can be used. */
   observe(ask: Ask, streams: Streams): Observed | undefined;
+  /** The bench on which a student can take the readings that go with a null point; left out where there are none to take. */
+  bench?: LayBench;
   /** The readings that ideal apparatus would give, for the plan. */
   ideal(ask: Ask): Pick<Observed, 'form' | 'readings'>;
   /** Half-widths of what all rows share, from the sizes of the bench. */

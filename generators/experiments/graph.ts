@@ -11,6 +11,7 @@ import { graphSteps } from './graph-steps.ts';
 import { bridgeHalfWidths } from './half-widths.ts';
 import { idealBridge } from './ideal.ts';
 import { observeBridge } from './observe-bridge.ts';
+import { boxAndWire } from './on-bench.ts';
 import { planOfOne } from './plan.ts';
 
 /** Resistance of a wire as the slope of a graph. */
@@ -47,6 +48,7 @@ export const graph: Experiment = {
   steps: (form) => graphSteps(form['known'] as KnownGap),
   plan: (ask) => planOfOne(planBridge(ask), ask.rows),
   observe,
+  bench: boxAndWire(({ known }) => [{ firstIn: known, reads: { R: 'box', l: 'scale' } }]),
   ideal: (ask) => ({ form: { known: ask.known }, readings: { W: '100.0', ...idealBridge(ask) } }),
   halfWidths: ({ bench }) => bridgeHalfWidths(bench),
 };

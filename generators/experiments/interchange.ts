@@ -11,6 +11,7 @@ import { bridgeHalfWidths } from './half-widths.ts';
 import { idealBridge } from './ideal.ts';
 import { interchangeSteps } from './interchange-steps.ts';
 import { observeNull, observeRows } from './observe-bridge.ts';
+import { boxAndWire } from './on-bench.ts';
 import { planOfOne } from './plan.ts';
 
 /** Resistance of a wire with the gaps interchanged, so that what is unequal at the two ends drops out. */
@@ -37,6 +38,10 @@ export const interchange: Experiment = {
   steps: () => interchangeSteps,
   plan: (ask) => planOfOne(bothPositions(ask), ask.rows),
   observe,
+  bench: boxAndWire(() => [
+    { firstIn: 'left', reads: { R: 'box', l: 'scale' } },
+    { firstIn: 'right', reads: { R: 'box', m: 'scale' } },
+  ]),
   ideal(ask) {
     const { R, l } = idealBridge({ ...ask, known: 'left' });
     const mirrored = [l!].flat().map((place) => nearestMark(100 - Number(place), ask.bench.bridge.scaleDivision));

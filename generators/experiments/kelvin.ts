@@ -2,7 +2,7 @@ import { readRest } from '../apparatus/balance.ts';
 import { type Box, boxResistance, makeBox, reseat } from '../apparatus/box.ts';
 import { type Bridge, makeBridge } from '../apparatus/bridge.ts';
 import { draw } from '../apparatus/draw.ts';
-import { equalDeflectionStretch, rheostatFor } from '../apparatus/kelvin.ts';
+import { armCurrent, equalDeflectionStretch, rheostatFor } from '../apparatus/kelvin.ts';
 import { makeWire, wireResistance } from '../apparatus/wire.ts';
 import type { Written } from '../quantities/step.ts';
 import { round } from '../quantities/written.ts';
@@ -14,6 +14,7 @@ import type { Experiment, Observed } from './experiment.ts';
 import { bridgeHalfWidths } from './half-widths.ts';
 import { idealBridge } from './ideal.ts';
 import { observeRows } from './observe-bridge.ts';
+import { withOneBox } from './on-bench.ts';
 import type { Plan } from './plan.ts';
 
 const names = { suffix: 'Coil', tex: 'G' };
@@ -41,6 +42,19 @@ export const kelvin: Experiment = {
   steps: ({ known }) => [...bridgeInfluences, ...bridgeTable(known as KnownGap, names), bridgeMean(known as KnownGap, names)],
   plan,
   observe,
+  bench(ask, streams, { G }) {
+    const laid = withOneBox(ask, streams, [{ second: { name: 'galvanometer', ohms: () => G! }, taken: [{ firstIn: ask.known, reads: { RCoil: 'box', lCoil: 'scale' } }] }]);
+    const tap = lead(ask, streams);
+    return {
+      ...laid,
+      isInGap: true,
+      flows({ bridge, firstIn, gaps, jockey, isPressed }) {
+        const set = { known: firstIn, R: gaps[firstIn], tap };
+        const rheostat = rheostatFor(bridge, set, BROUGHT_TO[0] * bridge.galvanometer.divisions);
+        return armCurrent(bridge, { ...set, rheostat }, isPressed ? 'closed' : 'open', jockey);
+      },
+    };
+  },
   ideal(ask) {
     const [low, high] = ask.bench.galvanometer.coil;
     const { R, l } = idealBridge(ask, planResistance(ask, (low + high) / 2));

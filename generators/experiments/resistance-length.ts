@@ -14,6 +14,7 @@ import { bridgeHalfWidths, gaugeHalfWidths } from './half-widths.ts';
 import { idealGauge } from './ideal.ts';
 import { observeDiameter } from './observe-diameter.ts';
 import { observeLengths } from './observe-lengths.ts';
+import { withOneBox } from './on-bench.ts';
 import type { Plan } from './plan.ts';
 import { resistanceLengthSteps } from './resistance-length-steps.ts';
 import type { ZeroError } from './screw-gauge-steps.ts';
@@ -58,9 +59,17 @@ export const resistanceLength: Experiment = {
   steps: (form) => resistanceLengthSteps(form['known'] as KnownGap, form['zero'] as ZeroError),
   plan,
   observe,
+  bench(ask, streams, { perCm, leads }) {
+    const wire = { name: 'wire', ohms: ({ length }: { length: number }) => perCm! * length + leads! };
+    const laid = withOneBox(ask, streams, [{ second: wire, taken: [{ firstIn: ask.known, reads: { L: 'rule', R: 'box', l: 'scale' } }] }]);
+    return { ...laid, clips: [SHORTEST, ask.wire.length] };
+  },
   ideal,
   halfWidths: ({ bench }) => ({ ...bridgeHalfWidths(bench), ...gaugeHalfWidths(bench) }),
 };
+
+/** So near in cm the clips can be set to one another; common practice, no source. */
+const SHORTEST = 10;
 
 /** Lengths to be taken, in whole centimetres, evenly up to the whole wire; each is balanced once. */
 function lengths(ask: Ask) {

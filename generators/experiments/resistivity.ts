@@ -14,6 +14,7 @@ import { bridgeHalfWidths, gaugeHalfWidths, ruleHalfWidths } from './half-widths
 import { idealBridge, idealGauge } from './ideal.ts';
 import { observeBridge } from './observe-bridge.ts';
 import { observeDiameter } from './observe-diameter.ts';
+import { boxAndWire } from './on-bench.ts';
 import { planOfOne } from './plan.ts';
 import { resistivitySteps } from './resistivity-steps.ts';
 import { type ZeroError, screwGaugeSteps } from './screw-gauge-steps.ts';
@@ -51,6 +52,7 @@ export const resistivity: Experiment = {
   steps: (form) => [...bridgeSteps(form['known'] as KnownGap), ...screwGaugeSteps(form['zero'] as ZeroError), ...resistivitySteps()],
   plan: (ask) => planOfOne(planBridge(ask), ask.rows),
   observe,
+  bench: boxAndWire(({ known }) => [{ firstIn: known, reads: { R: 'box', l: 'scale' } }]),
   ideal: (ask) => ({
     form: { known: ask.known, zero: 'none' },
     readings: { ...givens(ask), ...idealBridge(ask), ...idealGauge(ask), L: `${ask.wire.length}` },

@@ -11,6 +11,7 @@ import type { Experiment, Observed } from './experiment.ts';
 import { bridgeHalfWidths } from './half-widths.ts';
 import { idealBridge } from './ideal.ts';
 import { observeBridge } from './observe-bridge.ts';
+import { withOneBox } from './on-bench.ts';
 import { COMBINATIONS, type Combination, seriesParallelSteps } from './series-parallel-steps.ts';
 
 /** Two wires alone, in series and in parallel: what the bridge finds beside what theory says. */
@@ -35,6 +36,8 @@ export const seriesParallel: Experiment = {
   steps: (form) => seriesParallelSteps(form['known'] as KnownGap),
   plan: (ask) => ({ balances: COMBINATIONS.map((each) => ({ of: names[each], ...planOf(ask)[each], wanted: ask.rows })), unfit: [] }),
   observe,
+  bench: (ask, streams, truth) =>
+    withOneBox(ask, streams, COMBINATIONS.map((each) => ({ second: { name: each, ohms: () => truth[`X${each}`]! }, taken: [{ firstIn: ask.known, reads: { [`R${each}`]: 'box', [`l${each}`]: 'scale' } }] }))),
   ideal: (ask) => ({ form: { known: ask.known }, readings: tables((each) => idealBridge(ask, planOf(ask)[each]) as Table) }),
   halfWidths: ({ bench }) => ({ ...bridgeHalfWidths(bench), joint: { absolute: bench.bridge.joint[1] } }),
 };

@@ -11,6 +11,7 @@ import type { KnownGap } from './bridge-steps.ts';
 import type { Experiment, Observed } from './experiment.ts';
 import { bridgeHalfWidths } from './half-widths.ts';
 import { observeNull } from './observe-bridge.ts';
+import { withOneBox } from './on-bench.ts';
 import { temperatureSteps } from './temperature-coefficient-steps.ts';
 import { alphaValue, coilResistance, planCoil, settingsForAll } from './temperature-plan.ts';
 
@@ -50,6 +51,11 @@ export const temperatureCoefficient: Experiment = {
   steps: (form) => temperatureSteps(form['known'] as KnownGap, form['reference']!),
   plan: planCoil,
   observe,
+  bench(ask, streams, { X0, alpha0, thermometerError }) {
+    const coil = { name: 'bath', ohms: ({ celsius }: { celsius: number }) => X0! * (1 + alpha0! * celsius) };
+    const laid = withOneBox(ask, streams, [{ second: coil, taken: [{ firstIn: ask.known, reads: { R: 'box', t: 'thermometer', l: 'scale' } }] }]);
+    return { ...laid, bath: { heated: ask.bench.bath.heated, thermometerError: thermometerError! } };
+  },
   ideal(ask) {
     const { bridge, thermometer } = ask.bench;
     const { usable } = settingsForAll(ask);

@@ -12,6 +12,7 @@ import type { Experiment, Observed } from './experiment.ts';
 import { bridgeHalfWidths } from './half-widths.ts';
 import { idealBridge } from './ideal.ts';
 import { observeBridge, observeNull } from './observe-bridge.ts';
+import { boxAndWire } from './on-bench.ts';
 import { planOfOne } from './plan.ts';
 import { whereToBalanceSteps } from './where-to-balance-steps.ts';
 
@@ -49,6 +50,10 @@ export const whereToBalance: Experiment = {
   steps: (form) => whereToBalanceSteps(form['known'] as KnownGap),
   plan: (ask) => ({ ...planOfOne(planBridge(ask), ask.rows), unfit: lacking(ask) }),
   observe,
+  bench: boxAndWire(({ known }) => [
+    { firstIn: known, reads: { R: 'box', l: 'scale' } },
+    { firstIn: known, reads: { RAlong: 'box', lAlong: 'scale' } },
+  ]),
   ideal(ask) {
     const middle = idealBridge(ask);
     const along = settingsAlong(ask).map((settings, i) => nearest(settings, PLACES[i]!));

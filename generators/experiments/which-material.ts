@@ -36,6 +36,7 @@ export const whichMaterial: Experiment = {
     return observed && { ...observed, ...withCandidates(ask, observed) };
   },
   ideal: (ask) => withCandidates(ask, resistivity.ideal(ask)),
+  bench: resistivity.bench!,
   halfWidths: resistivity.halfWidths,
 };
 
