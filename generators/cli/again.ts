@@ -47,7 +47,7 @@ export async function packAgain(args: string[]): Promise<void> {
   const issues = issueSheets({ order, experiment: experimentNamed(order.experiment), tables, secret: ledger.secret }, recipients, ledger.issues);
   const grown = addIssues(ledger, issues);
   tellSecrecy(grown);
-  await wholeFolder(folder, (partial) => fillFurther({ partial, order, tables, ledger: grown }, issues));
+  await wholeFolder(folder, (partial) => fillFurther({ folder, partial, order, tables, ledger: grown }, issues));
   for (const { roll, sitting, code } of issues) process.stdout.write(`Roll ${roll}, sitting ${sitting}: sheet ${code}\n`);
   process.stdout.write(`For the students: ${join(folder, 'students', 'again')}\nFor the teacher alone: ${join(folder, 'teacher', 'again')}\n`);
 }

@@ -11,6 +11,8 @@ import { type Progress, progress, silent } from './progress.ts';
 import { ledgerOf } from './record-file.ts';
 
 interface Fill {
+  /** Where the pack is to be, or is already. */
+  folder: string;
   /** The folder to be filled. */
   partial: string;
   order: Order;
@@ -21,16 +23,28 @@ interface Fill {
 /** Fills the folder of a pack with all that its ledger issues. */
 export async function fillPack(fill: Fill): Promise<void> {
   await writeRecord(fill);
-  await withPress(async (printer) => {
+  const printed = withPress(async (printer) => {
     await print(fill, printer, fill.partial, fill.ledger.issues.filter(({ sitting }) => sitting === 1), progress());
     await printFurther(fill, printer, fill.ledger.issues);
   });
+  await bothEnded(printed, prepare(fill, []));
 }
 
 /** Fills the folder with a grown ledger and these further sets alone. */
 export async function fillFurther(fill: Fill, issues: readonly Issue[]): Promise<void> {
   await writeRecord(fill);
-  await withPress((printer) => printFurther(fill, printer, issues));
+  await bothEnded(withPress((printer) => printFurther(fill, printer, issues)), prepare(fill, issues));
+}
+
+/** What marking starts from is made ready while the browser works. */
+async function prepare({ folder, partial, order, ledger }: Fill, further: readonly Issue[]): Promise<void> {
+  const { prepareAgain } = await import('./prepare-marking.ts');
+  await prepareAgain(join(folder, 'teacher'), join(partial, 'teacher'), { order, issues: ledger.issues }, further);
+}
+
+/** Nothing goes on being written after a failure, when the folder is cleared away. */
+async function bothEnded(...work: Promise<void>[]): Promise<void> {
+  for (const ended of await Promise.allSettled(work)) if (ended.status === 'rejected') throw ended.reason;
 }
 
 async function writeRecord({ partial, ledger }: Fill): Promise<void> {

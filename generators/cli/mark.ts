@@ -88,7 +88,7 @@ function oneOf<T extends string>(flags: Flags, name: string, values: readonly [T
 
 async function prepare(folder: string, { order, ledger, scheme, decimal }: Asked): Promise<void> {
   if (existsSync(folder)) throw new UserMistake([{ file: folder, what: 'is there already; choose another with --out, so that no answers are written over' }]);
-  await wholeFolder(folder, (partial) => prepareMarking(partial, order, ledger.issues, scheme, decimal));
+  await wholeFolder(folder, (partial) => prepareMarking(partial, { order, issues: ledger.issues, scheme, decimal }));
   process.stdout.write(`Type the answers in ${join(folder, 'typing.html')}, or in ${join(folder, 'answers.csv')} with a spreadsheet.\n`);
 }
 

@@ -29,11 +29,7 @@ export const pack: Command = {
     const folder = resolve(needed(asked.flags['out'], 'say where the pack goes: --out DIR'));
     const ledger = await ledgerFor(folder, asked);
     tellSecrecy(ledger);
-    await wholeFolder(folder, async (partial) => {
-      await fillPack({ partial, order: asked.order, tables: asked.tables, ledger });
-      // What a teacher has typed in an earlier run stays.
-      if (!existsSync(join(folder, 'teacher', 'answers.csv'))) await (await import('./prepare-marking.ts')).prepareMarking(join(partial, 'teacher'), asked.order, ledger.issues.filter(({ sitting }) => sitting === 1));
-    });
+    await wholeFolder(folder, (partial) => fillPack({ folder, partial, order: asked.order, tables: asked.tables, ledger }));
     process.stdout.write(`${summary(folder, ledger)}\n`);
   },
 };

@@ -1,5 +1,6 @@
 import type { Judged } from './judge.ts';
-import { MARK_KINDS, type MarkKind, type Marks, type Scheme } from './scheme.ts';
+import { MARK_KINDS } from './mark-kinds.ts';
+import type { MarkKind, Marks, Rules } from './scheme.ts';
 
 /** An answer with the marks it earned. */
 export interface Marked extends Judged {
@@ -20,7 +21,7 @@ export interface SheetMarks {
  * right; of several explanations the kindest counts. One slip costs its own marks once, since answers are judged on the
  * student's own earlier figures.
  */
-export function award(judged: readonly Judged[], scheme: Scheme): SheetMarks {
+export function award(judged: readonly Judged[], scheme: Rules): SheetMarks {
   let missed = false;
   const answers = judged.map((one): Marked => {
     const missing = isUnitMissing(one, scheme);
@@ -32,12 +33,12 @@ export function award(judged: readonly Judged[], scheme: Scheme): SheetMarks {
   return { answers, total: sum(answers.map(({ earned }) => earned)), full: sum(answers.map(({ column }) => column.marks)) };
 }
 
-function isUnitMissing({ entry, column }: Judged, { units }: Scheme): boolean {
+function isUnitMissing({ entry, column }: Judged, { units }: Rules): boolean {
   if (entry.is !== 'number' || entry.unit || column.unit === '') return false;
   return units === 'typed' || entry.unitless === true;
 }
 
-function earnedBy(one: Judged, scheme: Scheme, noUnit: boolean): Marks {
+function earnedBy(one: Judged, scheme: Rules, noUnit: boolean): Marks {
   const { marks } = one.column;
   if (one.verdict === 'absent') return { method: 0, answer: 0, unit: 0, figures: 0 };
   const right = one.verdict !== 'wrong';

@@ -12,8 +12,12 @@ const HARMLESS = /^-?(?:\d+(?:[.,]\d+)?)?$/;
  * taken for a formula: such a cell begins with an apostrophe, which spreadsheets take for "this is text".
  */
 export function csvText(rows: readonly (readonly string[])[], decimal: Decimal): string {
-  const delimiter = delimiterOf(decimal);
-  return `\ufeff${rows.map((cells) => `${cells.map((cell) => quoted(dead(cell), delimiter)).join(delimiter)}\r\n`).join('')}`;
+  return `\ufeff${rows.map((cells) => csvLine(cells, delimiterOf(decimal))).join('')}`;
+}
+
+/** One row of these, its end included. */
+export function csvLine(cells: readonly string[], delimiter: string): string {
+  return `${cells.map((cell) => quoted(dead(cell), delimiter)).join(delimiter)}\r\n`;
 }
 
 function dead(cell: string): string {

@@ -6,8 +6,9 @@ import { roundOutward } from '../quantities/written.ts';
 import type { Marked } from './award.ts';
 import { headOf } from './heads.ts';
 import type { StudentMarks } from './mark-class.ts';
+import { MARK_KINDS } from './mark-kinds.ts';
 import { remarks } from './remarks.ts';
-import { MARK_KINDS, type Marks } from './scheme.ts';
+import type { Marks } from './scheme.ts';
 import { finer, shownMarks, shownNumber, shownQuantity } from './shown.ts';
 import type { MarkingWords } from './words.ts';
 

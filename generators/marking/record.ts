@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { UserMistake } from '../mistake.ts';
-import { MARK_KINDS } from './scheme.ts';
+import { MARK_KINDS } from './mark-kinds.ts';
 import type { StudentMarks } from './mark-class.ts';
 
 const answer = z.strictObject({ typed: z.string(), marks: z.number() });

@@ -28,11 +28,16 @@ export function remarks(answers: readonly Marked[], nameOf: (answer: Marked) => 
 /** One slip with its remedy; several that give the same value side by side. */
 function whatHappened(explanations: readonly Explanation[], name: string, words: MarkingWords): string {
   const { feedback } = words;
-  const ways = grouped(explanations).map((each) => inWords(each, words));
+  const ways = waysInWords(explanations, words);
   const [first] = ways as [{ says: string; do: string }];
   if (ways.length === 1) return fill(feedback.says, { answer: name, ...first }).trim();
   const numbered = ways.map(({ says }, i) => fill(feedback.way, { number: i + 1, says })).join(' ');
   return fill(feedback.either, { answer: name, count: ways.length, ways: numbered });
+}
+
+/** Each way in which a wrong value can have come about, with its remedy. */
+export function waysInWords(explanations: readonly Explanation[], words: MarkingWords): { says: string; do: string }[] {
+  return grouped(explanations).map((each) => inWords(each, words));
 }
 
 type Grouped = Omit<Explanation, 'row'> & { rows: number[] };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { UserMistake } from '../mistake.ts';
 import { allMistakes } from '../order/all-mistakes.ts';
+import { MARK_KINDS } from './mark-kinds.ts';
 
 const marks = z.number().min(0).max(20).refine((value) => Number.isInteger(2 * value), 'marks go in halves').describe('in whole or half marks');
 
@@ -31,7 +32,8 @@ const schemeSchema = z.strictObject({
 export type Scheme = z.output<typeof schemeSchema>;
 export type Marks = z.output<typeof forAnswer>;
 export type MarkKind = keyof Marks;
-export const MARK_KINDS = ['method', 'answer', 'unit', 'figures'] as const satisfies MarkKind[];
+/** What of a scheme the marks of answers that are judged hang on. */
+export type Rules = Pick<Scheme, 'units' | 'missing-unit' | 'extra-figures' | 'keep-method' | 'keep-answer'>;
 
 /** @throws UserMistake that lists every entry of the file that does not fit */
 export function readScheme(values: unknown, file: string): Scheme {

@@ -25,7 +25,12 @@ export interface MarkingWords {
     | 'copies' | 'copiesLead' | 'copiesLine' | 'readings' | 'answers' | 'sheetOf' | 'wroteOf' | 'same'
   >;
   marksCsv: Sentences<'total' | 'full' | 'note' | 'marks'>;
-  typing: Sentences<'title' | 'lead' | 'leadAssumed' | 'first' | 'right' | 'wrong' | 'open' | 'unreadable' | 'done' | 'save' | 'copy' | 'kept'>;
+  typing: Sentences<
+    | 'title' | 'lead' | 'leadAssumed' | 'kept' | 'notKept' | 'keysTitle' | 'student' | 'find' | 'notFound' | 'sitting' | 'complete' | 'sheet' | 'typed' | 'stands'
+    | 'right' | 'carried' | 'byTheKey' | 'wrong' | 'unreadable' | 'accepted' | 'unexplained' | 'either' | 'unitCosts' | 'unitHasCost' | 'unitWrong'
+    | 'tooMany' | 'tooFew' | 'notEntered' | 'leftBlank' | 'struckOut' | 'soFar' | 'total' | 'done' | 'save' | 'copy'
+  > &
+    Record<'keys' | 'keysTyped' | 'keysAssumed', { press: string; does: string }[]>;
   key: Sentences<'coincide' | 'one'>;
   /** Slips that any number can suffer; blank {row}. */
   plain: Record<string, SlipWords>;

@@ -54,10 +54,19 @@ describeUnless(browser, 'a further set', () => {
     expect(added).toEqual(kinds.flatMap((kind) => names.map((name) => `${kind}-${name}.pdf`)));
   });
 
-  test('leaves every file as it was but the ledger, which only grows', () => {
-    expect(after).toMatchObject({ ...before, 'teacher/ledger.json': expect.any(String) });
+  test('leaves every file as it was but the ledger and the answers file, which only grow, and the page for typing them', () => {
+    const grown = ['teacher/ledger.json', 'teacher/answers.csv', 'teacher/typing.html'];
+    expect(after).toMatchObject({ ...before, ...Object.fromEntries(grown.map((path) => [path, expect.any(String)])) });
     const ledger = readFileSync(at('pack', 'teacher', 'ledger.json'), 'utf8');
     expect(ledger.startsWith(ledgerBefore.slice(0, ledgerBefore.lastIndexOf('\n ]')))).toBe(true);
+  });
+
+  test('has a row in the answers file, and its sheet in the page for typing them', () => {
+    const codes = ledgerIn('pack').issues.map(({ code }) => code);
+    const rows = readFileSync(at('pack', 'teacher', 'answers.csv'), 'utf8').trim().split('\r\n').slice(1);
+    expect(rows.map((row) => row.split(',')[2])).toEqual(codes);
+    const page = readFileSync(at('pack', 'teacher', 'typing.html'), 'utf8');
+    for (const code of codes) expect(page).toContain(`"${code}"`);
   });
 
   test('has the student of the first, the next sitting, and a code and readings of its own', () => {

@@ -28,6 +28,6 @@ describe.each(Object.entries(experiments))('%s', (id, experiment) => {
   });
 
   test('its answers file and the page for typing are made', async () => {
-    await prepareMarking(at(id), order, issues);
+    await prepareMarking(at(id), { order, issues });
   });
 });

@@ -1,0 +1,31 @@
+import { csvText } from '../../marking/csv-text.ts';
+import type { TypingData } from './data.ts';
+import { keepTyped, typedBefore } from './kept.ts';
+
+/** What was typed for every sheet. */
+export interface AnswerBook {
+  /** One text an answer; '' for what is not entered. */
+  texts(place: number): readonly string[];
+  /** Whether the browser keeps it beyond this visit. */
+  write(place: number, answer: number, text: string): boolean;
+  isComplete(place: number): boolean;
+  /** The answers file, as `slidewire mark` takes it. */
+  csv(): string;
+}
+
+export function answerBook({ sheets, columns, heads, decimal }: TypingData): AnswerBook {
+  const keys = columns.map(({ id, row }) => `${id}:${row}`);
+  const typed = sheets.map(({ code }) => {
+    const before = typedBefore(code);
+    return keys.map((key) => String(before[key] ?? ''));
+  });
+  return {
+    texts: (place) => typed[place]!,
+    write(place, answer, text) {
+      typed[place]![answer] = text;
+      return keepTyped(sheets[place]!.code, Object.fromEntries(keys.map((key, i) => [key, typed[place]![i]!])));
+    },
+    isComplete: (place) => typed[place]!.every((text) => text.trim() !== ''),
+    csv: () => csvText([heads, ...sheets.map(({ roll, name, code }, place) => [roll, name, code, ...typed[place]!])], decimal),
+  };
+}
