@@ -7,6 +7,8 @@ export interface Change {
   together: Omit<Work, 'id'>;
   /** S from X and C. */
   other: Omit<Work, 'id'>;
+  /** X from C and S. */
+  own: Omit<Work, 'id'>;
   /** The same, without a division. */
   condition: string;
   /** C − X as a part of S and X: X from S and the ratios of the wire's parts before (`b`) and after (`a`), multiplied out. */
@@ -33,7 +35,7 @@ export function changedGap(choice: Choice, change: Change): Body {
   };
 }
 
-function asks(choice: Choice, { together, other, alone }: Change, toward: Choice): Body['asks'] {
+function asks(choice: Choice, { together, other, own, alone }: Change, toward: Choice): Body['asks'] {
   const before = partsAt(choice, 'l1');
   const after = partsAt(choice, 'l2');
   const first: Work = { id: 'X', as: `Y * ${before.own} / ${before.other}`, slips: { 'ratio inverted': `Y * ${before.other} / ${before.own}` } };
@@ -57,6 +59,8 @@ function asks(choice: Choice, { together, other, alone }: Change, toward: Choice
     'resistor, gap known': { finds: ['S'], algebra: 2, steps: [facing, combined, added] },
     'resistor for a null': { finds: ['S'], algebra: 2, steps: [combined, added] },
     'resistor for a shift': { finds: ['S'], algebra: 2, steps: [firstNull, { id: 'l2', as: movedBy(toward, 'l1', 's') }, combined, added] },
+    'own from a null': { finds: ['X'], algebra: 2, steps: [combined, { id: 'X', ...own }] },
+    'other from a null': { finds: ['Y'], algebra: 2, steps: [fromBoth, { id: 'Y', as: `C * ${after.other} / ${after.own}`, slips: { 'ratio inverted': `C * ${after.own} / ${after.other}` } }] },
     shift: { finds: ['l2', 's'], algebra: 2, steps: [firstNull, fromBoth, secondNull, moved] },
     'shift, gap unknown': { finds: ['X', 'l2', 's'], algebra: 2, steps: [first, fromBoth, secondNull, moved] },
     'shift, other unknown': { finds: ['Y', 'l2', 's'], algebra: 2, steps: [facing, fromBoth, secondNull, moved] },

@@ -65,7 +65,7 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
   reshaped: ({ n, k, l1, l2, W }, { gap, how }) => {
     const ratio = gap === 'right' ? (W! - l1!) / l1! : l1! / (W! - l1!);
     // The wire as n small pieces of length and area; both as parts of what they were.
-    const [long, wide] = how === 'stretched' ? [n!, 1 / n!] : how === 'cut' ? [1 / n!, 1] : how === 'folded' ? [1 / n!, n!] : [1, n! * n!];
+    const [long, wide] = how === 'stretched' ? [n!, 1 / n!] : how === 'cut' ? [1 / n!, 1] : how === 'folded' ? [1 / n!, n!] : how === 'thinned' ? [n! * n!, 1 / (n! * n!)] : [1, n! * n!];
     const now = (ratio * long) / wide;
     return [off(placed({ gap: gap! }, now, 1), l2!, W!), off(placed({ gap: gap! }, ratio * k!, 1), l2!, W!)];
   },
@@ -76,7 +76,7 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
   temperature: ({ Y, X1, X2, l1, l2, t1, t2, alpha, k, W }, choice) => {
     const ratio = choice['gap'] === 'right' ? (W! - l1!) / l1! : l1! / (W! - l1!);
     const hot = (ratio * (1 + alpha! * t2!)) / (1 + alpha! * t1!);
-    return [off(placed(choice, hot, 1), l2!, W!), off(placed(choice, X1!, Y!), l1!, W!), off(placed(choice, X2!, Y!), l2!, W!), off(placed(choice, ratio * k!, 1), l2!, W!)];
+    return [off(placed(choice, hot, 1), l2!, W!), off(placed(choice, X1!, Y!), l1!, W!), off(placed(choice, X2!, Y!), l2!, W!), off(placed(choice, ratio * k!, 1), l2!, W!), offNull(X2!, X1!, 1 + alpha! * t2!, 1 + alpha! * t1!)];
   },
   temperatures: ({ alpha1, alpha2, t, k, l1, l2, W }) => [
     off([l1! * (1 + alpha1! * t!), (W! - l1!) * (1 + alpha2! * t!)], l2!, W!),
@@ -141,8 +141,12 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
   'carey-foster': ({ X, Y, sigma, l1, l2, W }) => [careyFoster(X!, Y!, sigma!, l1!, l2!, W!)],
   'carey-foster-wire': ({ X, sigma, l1, l2, T, W }) => [careyFoster(X!, 0, sigma!, l1!, l2!, W!), T! / (W! * sigma!) - 1],
   kelvin: ({ G, R, l, W }, choice) => [off(placed(choice, G!, R!), l!, W!)],
-  wheatstone: ({ P, Q, R, S, C, T }, { arm }) =>
-    arm === 'plain' ? [offNull(P!, Q!, R!, S!)] : [offNull(P!, Q!, R!, C!), armWith(arm!, P!, Q!, R!, S!, T!)],
+  wheatstone: ({ P, Q, R, S, C, T, E, N, I }, { arm }) => {
+    if (arm !== 'plain') return [offNull(P!, Q!, R!, C!), armWith(arm!, P!, Q!, R!, S!, T!)];
+    const at = potentials([['A', 'B', P!], ['B', 'C', Q!], ['A', 'D', R!], ['D', 'C', S!]], ['A', 'C'], E!);
+    const fed = at['B']! / Q! + at['D']! / S!;
+    return [offNull(P!, Q!, R!, S!), fed / I! - 1, E! / fed / N! - 1];
+  },
   'arms-swapped': ({ R1, R2, X, k }) => {
     // Ratio arms k and 1: k beside the adjustable arm before, 1 beside it after; without k, that of the first balance.
     const ratio = Number.isNaN(k) ? R1! / X! : k!;

@@ -20,6 +20,12 @@ export const gradient: Family = {
     asks: {
       gradient: { finds: ['k'], algebra: 1, steps: [{ id: 'I', as: 'E / (R + w)', slips: { 'wire left out of the circuit': 'E / R' } }, { id: 'k', as: 'I * w / W', slips: { 'whole voltage on the wire': 'E / W' } }] },
       resistor: { finds: ['R'], algebra: 2, steps: [{ id: 'I', as: 'k * W / w' }, { id: 'R', as: 'E / I - w', slips: { 'wire not taken off': 'E / I' } }] },
+      place: {
+        finds: ['l'],
+        algebra: 2,
+        drawnBy: 'part',
+        steps: [{ id: 'I', as: 'E / (R + w)', slips: { 'wire left out of the circuit': 'E / R' } }, { id: 'k', as: 'I * w / W' }, { id: 'l', as: 'V / k', slips: { 'whole voltage on the wire': 'V * W / E' } }],
+      },
       part: {
         finds: ['V'],
         algebra: 1,

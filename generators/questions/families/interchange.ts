@@ -44,6 +44,7 @@ export const interchange: Family = {
           { id: 'Q', as: 'T - P' },
         ],
       },
+      'sum from the null': { finds: ['P', 'Q'], algebra: 2, steps: [{ id: 'P', as: 'T * l1 / W', slips: { 'other part taken': 'T * (W - l1) / W' } }, { id: 'Q', as: 'T - P' }] },
       right: {
         finds: ['Q'],
         algebra: 2,

@@ -14,6 +14,7 @@ export const kelvin: Family = {
       condition: [`G * ${other} = R * ${own}`],
       asks: {
         galvanometer: { finds: ['G'], algebra: 1, steps: [{ id: 'G', as: `R * ${own} / ${other}`, slips: { 'ratio inverted': `R * ${other} / ${own}`, 'divided by the whole wire': `R * ${own} / W` } }] },
+        known: { finds: ['R'], algebra: 1, steps: [{ id: 'R', as: `G * ${other} / ${own}`, slips: { 'ratio inverted': `G * ${own} / ${other}` } }] },
         place: { finds: ['l'], algebra: 1, steps: [{ id: 'l', as: nullAt(choice, 'W * G / (G + R)'), slips: { 'wrong end': nullAt(choice, 'W * R / (G + R)') } }] },
       },
     };

@@ -11,6 +11,7 @@ export const removed: Family = {
     changedGap(choice, {
       together: { as: 'X - S', slips: { 'added instead of taken out': 'X + S' } },
       other: { as: 'X - C', slips: { 'rest taken for the removed': 'C' } },
+      own: { as: 'C + S', slips: { 'rest taken for the total': 'C' } },
       condition: 'C + S = X',
       alone: (b, a) => `${b.own} * ${a.other} / (${b.own} * ${a.other} - ${a.own} * ${b.other})`,
       smaller: true,

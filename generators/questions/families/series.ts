@@ -11,6 +11,7 @@ export const series: Family = {
     changedGap(choice, {
       together: { as: 'X + S', slips: { 'combined as in parallel': 'X * S / (X + S)' } },
       other: { as: 'C - X', slips: { 'total taken for the added': 'C' } },
+      own: { as: 'C - S', slips: { 'total taken for the first': 'C' } },
       condition: 'C = X + S',
       alone: (b, a) => `${b.own} * ${a.other} / (${a.own} * ${b.other} - ${b.own} * ${a.other})`,
       smaller: false,

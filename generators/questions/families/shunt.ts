@@ -11,6 +11,7 @@ export const shunt: Family = {
     changedGap(choice, {
       together: { as: 'X * S / (X + S)', slips: { 'added as in series': 'X + S' } },
       other: { as: 'X * C / (X - C)', slips: { 'combination taken for the shunt': 'C', 'difference taken': 'X - C' } },
+      own: { as: 'C * S / (S - C)', slips: { 'combination taken for the first': 'C' } },
       condition: 'C * (X + S) = X * S',
       alone: (b, a) => `(${b.own} * ${a.other} - ${a.own} * ${b.other}) / (${a.own} * ${b.other})`,
       smaller: true,

@@ -15,10 +15,12 @@ export const temperature: Family = {
     const before = partsAt(choice, 'l1');
     const after = partsAt(choice, 'l2');
     const k = { id: 'k', as: `${after.own} * ${before.other} / (${before.own} * ${after.other})`, slips: { 'lengths compared alone': `${after.own} / ${before.own}` } };
+    const hotCoil = { id: 'X2', as: `Y * ${after.own} / ${after.other}`, slips: { 'ratio inverted in the second': `Y * ${after.other} / ${after.own}` } };
+    const coefficient = { id: 'alpha', as: '(X2 - X1) / (X1 * t2 - X2 * t1)', slips: { 'over the hot resistance': '(X2 - X1) / (X2 * (t2 - t1))' } };
     return {
       quantities: {
         Y: ohms('Y'),
-        X1: { tex: 'X_1', unit: 'Ω' },
+        X1: { tex: 'X_1', unit: 'Ω', values: ['2.0', '4.0', '5.0', '8.0', '10', '12', '15', '20'] },
         X2: { tex: 'X_2', unit: 'Ω' },
         l1: nullPoint('l_1'),
         l2: nullPoint('l_2'),
@@ -37,8 +39,8 @@ export const temperature: Family = {
           drawnBy: 'null',
           steps: [
             { id: 'X1', as: `Y * ${before.own} / ${before.other}`, slips: { 'ratio inverted': `Y * ${before.other} / ${before.own}` } },
-            { id: 'X2', as: `Y * ${after.own} / ${after.other}`, slips: { 'ratio inverted in the second': `Y * ${after.other} / ${after.own}` } },
-            { id: 'alpha', as: '(X2 - X1) / (X1 * t2 - X2 * t1)', slips: { 'over the hot resistance': '(X2 - X1) / (X2 * (t2 - t1))' } },
+            hotCoil,
+            coefficient,
           ],
         },
         'coefficient from the ratio': { finds: ['alpha'], algebra: 3, drawnBy: 'null', steps: [k, { id: 'alpha', as: '(k - 1) / (t2 - k * t1)', slips: { 'over the hot resistance': '(k - 1) / (k * (t2 - t1))' } }] },
@@ -50,6 +52,16 @@ export const temperature: Family = {
             { id: 'l2', as: nullAt(choice, `W * k * ${before.own} / (k * ${before.own} + ${before.other})`), slips: { 'null scaled with the resistance': nullAt(choice, `k * ${before.own}`), 'other gap changed': nullAt(choice, `W * ${before.own} / (${before.own} + k * ${before.other})`) } },
           ],
         },
+        'null from the resistance': {
+          finds: ['l2'],
+          algebra: 3,
+          steps: [
+            { id: 'X2', as: 'X1 * (1 + alpha * t2) / (1 + alpha * t1)' },
+            { id: 'l2', as: nullAt(choice, 'W * X2 / (X2 + Y)'), slips: { 'wrong end': nullAt(choice, 'W * Y / (X2 + Y)'), 'coil taken as cold': nullAt(choice, 'W * X1 / (X1 + Y)') } },
+          ],
+        },
+        'hot from the resistance': { finds: ['t2'], algebra: 3, drawnBy: 'null from the resistance', steps: [hotCoil, { id: 't2', as: '((1 + alpha * t1) * X2 / X1 - 1) / alpha', slips: { 'one not taken off': '(1 + alpha * t1) * X2 / (X1 * alpha)' } }] },
+        'coefficient from the resistance': { finds: ['alpha'], algebra: 3, drawnBy: 'null from the resistance', steps: [hotCoil, coefficient] },
         hot: { finds: ['t2'], algebra: 2, drawnBy: 'null', steps: [k, { id: 't2', as: '(k * (1 + alpha * t1) - 1) / alpha', slips: { 'one not taken off': 'k * (1 + alpha * t1) / alpha' } }] },
       },
     };
