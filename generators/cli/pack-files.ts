@@ -8,12 +8,11 @@ import { unprintable } from '../press/fonts.ts';
 import type { Press } from '../press/print.ts';
 import { templates } from '../press/templates.ts';
 import { cardsPage } from '../sheets/cards.ts';
-import { gridPage } from '../sheets/grid.ts';
 import { type Issue, programOf } from '../sheets/issue.ts';
 import { type Tables, askFor } from '../sheets/tables.ts';
 import { type Words, knownNames } from './content.ts';
 import type { Progress } from './progress.ts';
-import { type Kind, sheetPages } from './sheet-pages.ts';
+import { type Kind, gridOf, sheetPages } from './sheet-pages.ts';
 
 export interface PackWork {
   partial: string;
@@ -134,7 +133,7 @@ export function makePrinter({ partial, press, order, tables, issues, words, prog
       await print([cardsPage(wires, experiment, programOf(experiment, issues[0]!.sheet), words.spoken)], 'teacher/cards', title);
     },
     async grid(): Promise<void> {
-      await print([gridPage(issues, experiment, words.spoken)], 'teacher/marking-grid', title, 'landscape');
+      await print([gridOf(issues, order, words)], 'teacher/marking-grid', title, 'landscape');
     },
   };
 }

@@ -1,9 +1,11 @@
 import { circuits } from '../experiments/circuits.ts';
 import { experimentNamed } from '../experiments/index.ts';
 import { keyNote } from '../marking/key-note.ts';
+import { withReasons } from '../marking/reasons.ts';
 import type { Order } from '../order/schema.ts';
 import { readWireAsk } from '../order/wire-ask.ts';
 import type { Doubt } from '../sheets/doubts.ts';
+import { gridPage } from '../sheets/grid.ts';
 import { type Issue, programOf } from '../sheets/issue.ts';
 import { type PageWords, keyPage, knownGap, measuredPage, solutionPage, worksheetPage } from '../sheets/pages.ts';
 import { type Tables, askFor } from '../sheets/tables.ts';
@@ -32,8 +34,23 @@ export function sheetPages(order: Order, tables: Tables, words: Words): MakePage
     if (kind === 'worksheet') return worksheetPage(common, program, experiment);
     const worked = workOut(issue.sheet, program);
     if (kind === 'solution') return { ...solutionPage(common, worked, experiment), slips: said.slips };
-    return { ...keyPage(common, worked, experiment), slips: said.slips, coincide: keyNote(issue.sheet, program, experiment.layout, words.spoken.symbols, said) };
+    const page = keyPage(common, worked, experiment);
+    const reasoned = order.reasons && { answers: withReasons(page.answers, issue.sheet, program, words.spoken, said.reasons), reasons: said.reasons.lead };
+    return { ...page, ...reasoned, slips: said.slips, coincide: keyNote(issue.sheet, program, experiment.layout, words.spoken.symbols, said) };
   };
+}
+
+/** The marking grid of one order's sheets. */
+export function gridOf(issues: readonly Issue[], order: Order, words: Words): object {
+  const experiment = experimentNamed(order.experiment);
+  const page = gridPage(issues, experiment, words.spoken);
+  if (!order.reasons) return page;
+  const { reasons } = loadMarkingWords(order.language);
+  const rows = page.rows.map((row, i) => {
+    const { sheet } = issues[i]!;
+    return { ...row, answers: withReasons(row.answers, sheet, programOf(experiment, sheet), words.spoken, reasons) };
+  });
+  return { ...page, rows, reasons: reasons.lead };
 }
 
 /** Makes what the template of a measured record receives. */

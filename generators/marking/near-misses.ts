@@ -5,14 +5,14 @@ import { accepted, wrote } from './feedback.ts';
 import { headOf } from './heads.ts';
 import { ownFigures } from './judge.ts';
 import type { StudentMarks } from './mark-class.ts';
-import { roughNumber } from './shown.ts';
-import { type End, whyRange } from './why.ts';
+import { type Reason, reasons } from './reasons.ts';
 import type { MarkingWords } from './words.ts';
 
 /** An answer that is wrong by a little, and why its range ends where it does. */
 export interface NearMiss {
   says: string;
-  ends: string[];
+  /** Nothing where its ends come from rounding that answer alone. */
+  why?: Reason;
 }
 
 /** Wrong by no more than the range is wide: the answers that a student may come and ask about. */
@@ -23,18 +23,18 @@ export function nearMisses(students: readonly StudentMarks[], programFor: (stude
       const { column } = answer;
       const program = programFor(student);
       const own = ownFigures(answers.map((each) => each.column), answers.map((each) => each.entry));
-      const { low, high } = whyRange({ sheet: issue.sheet, program, own }, column.id, column.row);
+      const why = reasons({ sheet: issue.sheet, program, own }, spoken, words.reasons)(column.id, column.row);
       const name = headOf(column, spoken.symbols, words.heads);
       return {
         says: fill(words.class.whyLine, { roll: issue.roll, answer: name, value: wrote(answer, words), ...ends(answer, words) }),
-        ends: [low, high].map((end) => endInWords(end, spoken.symbols, words)),
+        ...(why && { why }),
       };
     }),
   );
 }
 
 function isNear({ verdict, value, accept: [low, high], explanations }: Marked): boolean {
-  if (verdict !== 'wrong' || value === undefined || explanations.length > 0) return false;
+  if (verdict !== 'wrong' || value === undefined || explanations.length > 0 || !Number.isFinite(high - low)) return false;
   const beyond = Math.max(low - Number(value), Number(value) - high);
   return beyond <= high - low;
 }
@@ -42,14 +42,4 @@ function isNear({ verdict, value, accept: [low, high], explanations }: Marked): 
 function ends(answer: Marked, words: MarkingWords): { low: string; high: string } {
   const [low = '', high = low] = accepted(answer, { ...words, feedback: { ...words.feedback, from: '{low}\n{high}' } }).split('\n');
   return { low, high };
-}
-
-function endInWords(end: End, symbols: Record<string, string>, { class: said }: MarkingWords): string {
-  const parts = [
-    ...end.inputs.map(({ id, value }) => fill(said.whyInput, { symbol: symbols[id] ?? id, value: roughNumber(value, 5) })),
-    ...(end.route === undefined ? [] : [fill(said.whyRoute, { route: end.route })]),
-    ...(end.pi === undefined ? [] : [fill(said.whyPi, { value: end.pi })]),
-    ...(end.before === end.value ? [] : [fill(said.whyRounded, { value: roughNumber(end.before, 6) })]),
-  ];
-  return fill(said.whyEnd, { end: roughNumber(end.value, 5), parts: parts.join(', ') });
 }

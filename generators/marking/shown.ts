@@ -1,5 +1,5 @@
 import type { Digits, Written } from '../quantities/step.ts';
-import { parts, round } from '../quantities/written.ts';
+import { parts } from '../quantities/written.ts';
 
 const RAISED: Readonly<Record<string, string>> = { '-': '⁻', 0: '⁰', 1: '¹', 2: '²', 3: '³', 4: '⁴', 5: '⁵', 6: '⁶', 7: '⁷', 8: '⁸', 9: '⁹' };
 
@@ -13,11 +13,6 @@ export function shownNumber(written: Written): string {
 /** A number with its unit, which stays on its line. */
 export function shownQuantity(written: Written, unit: string): string {
   return unit === '' ? shownNumber(written) : `${shownNumber(written)}\u00a0${unit}`;
-}
-
-/** A value for the eye: so many figures and no rounding rule that anybody is judged by. */
-export function roughNumber(value: number, figures = 4): string {
-  return Number.isFinite(value) ? shownNumber(round(value, { figures }, 'even')) : '∞';
 }
 
 /** Marks in halves: '8½', '½', '3'. */

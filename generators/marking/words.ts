@@ -1,4 +1,5 @@
 import type { HeadWords } from './heads.ts';
+import type { ReasonWords } from './reasons.ts';
 
 type Sentences<Name extends string> = Record<Name, string>;
 
@@ -21,7 +22,7 @@ export interface MarkingWords {
   class: Sentences<
     | 'title' | 'scheme' | 'marked' | 'mean' | 'distribution' | 'distributionAlt' | 'distributionBar' | 'marksAxis' | 'studentsAxis' | 'hardest' | 'hardestAlt'
     | 'hardestBar' | 'commonest' | 'commonestAlt' | 'commonestBar' | 'noSlips' | 'unexplained' | 'table' | 'total' | 'absent' | 'incomplete' | 'changed'
-    | 'changedNone' | 'change' | 'typedMarks' | 'totalMarks' | 'why' | 'whyLead' | 'whyLine' | 'whyEnd' | 'whyInput' | 'whyRoute' | 'whyPi' | 'whyRounded'
+    | 'changedNone' | 'change' | 'typedMarks' | 'totalMarks' | 'why' | 'whyLead' | 'whyLine'
     | 'copies' | 'copiesLead' | 'copiesLine' | 'readings' | 'answers' | 'sheetOf' | 'wroteOf' | 'same'
   >;
   marksCsv: Sentences<'total' | 'full' | 'note' | 'marks'>;
@@ -32,6 +33,7 @@ export interface MarkingWords {
   > &
     Record<'keys' | 'keysTyped' | 'keysAssumed', { press: string; does: string }[]>;
   key: Sentences<'coincide' | 'one'>;
+  reasons: ReasonWords;
   /** Slips that any number can suffer; blank {row}. */
   plain: Record<string, SlipWords>;
   /** Slips of the catalogue, by their id in the steps. */

@@ -109,6 +109,10 @@ export function orderSchema(known: Known) {
       ...YES_OR_NO,
       meaning: 'whether four-figure tables may be used, so that their rounding is accepted',
     }),
+    reasons: yesOrNo().prefault('no').register(entries, {
+      ...YES_OR_NO,
+      meaning: 'whether key and marking grid say what leads to the ends of each range to accept, which makes them longer',
+    }),
     limits: limits().prefault({}).register(entries, {
       takes: 'the entries l and R, indented below it',
       meaning: 'maximum permissible errors of the readings',

@@ -23,6 +23,11 @@ export interface Latitude {
  * every listed route, and the student's own values where they are given (error carried forward).
  */
 export function acceptRanges(program: Program, readings: Readings, latitude: Latitude, own: Own = {}): Map<string, Interval[]> {
+  return honestWork(program, readings, latitude, own).ranges;
+}
+
+/** The same, and beside it what students go on from at each step: the latitude of a drawing or of a line by eye is spent there, and a value of their own takes its place. */
+export function honestWork(program: Program, readings: Readings, latitude: Latitude, own: Own = {}): Record<'ranges' | 'carried', Map<string, Interval[]>> {
   const ranges = new Map<string, Interval[]>();
   const carried = new Map<string, Interval[]>();
   const rows = new Map<string, number>();
@@ -43,7 +48,7 @@ export function acceptRanges(program: Program, readings: Readings, latitude: Lat
     ranges.set(step.id, step.kind === 'summary' && step.byEye ? [aboutLine(step, reach[0]!, carried)] : reach);
     carried.set(step.id, goesOnFrom(step, reach, mine));
   }
-  return ranges;
+  return { ranges, carried };
 }
 
 /** Every value of a line that a student may have laid by eye. */

@@ -28,7 +28,8 @@ export function symbolLine(program: Program, id: string, words: SpokenWords): Li
   return { tex: program.step(id).tex, spoken: words.symbols[id] ?? id };
 }
 
-const equation = (words: SpokenWords, ...sides: Line[]): Line => ({
+/** Sides that are equal, one after the other: 'd = 0.376 mm'. */
+export const equation = (words: SpokenWords, ...sides: Line[]): Line => ({
   tex: sides.map((side) => side.tex).join(' = '),
   spoken: sides.reduce((left, side) => ({ tex: '', spoken: fill(words.equals, { left: left.spoken, right: side.spoken }) })).spoken,
 });

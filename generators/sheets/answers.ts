@@ -9,6 +9,8 @@ import type { Worked } from './worked.ts';
 /** An answer with the range that is accepted for it. */
 export interface AnswerRow {
   id: string;
+  /** From 0; 0 for an answer that is no table's. */
+  row: number;
   /** What its row is called; only in a table. */
   label?: RowLabel;
   symbol: Line;
@@ -31,6 +33,7 @@ export function answerRow({ program, cells }: Worked, { observations }: Layout, 
   const [low, high] = roundOutward(accept, finer(step.digits));
   return {
     id,
+    row,
     ...(step.per === undefined ? {} : { label: labelIn(observations, step.per, row) }),
     symbol: symbolLine(program, id, words),
     value: quantityLine(shown, step.unit, words),
