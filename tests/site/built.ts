@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type Page, launch } from 'puppeteer-core';
-import { buildSite } from '../../generators/cli/site/build-site.ts';
+import { type SiteContents, buildSite } from '../../generators/cli/site/build-site.ts';
 import { experiments } from '../../generators/experiments/index.ts';
 import { findBrowser } from '../../generators/press/browser.ts';
 
@@ -23,9 +23,15 @@ const TYPES: Readonly<Record<string, string>> = { '.html': 'text/html', '.js': '
 /** The site need not stand at the root of its server. */
 const BELOW = '/school/bridge';
 
-export async function builtSite(...ids: string[]): Promise<Built> {
+/** A site with the pages of some experiments. */
+export const builtSite = (...ids: string[]): Promise<Built> => builtOf({ experiments: ids.map((id) => experiments[id]!), myReadings: true });
+
+/** The site with everything that it has. */
+export const wholeSite = (): Promise<Built> => builtOf();
+
+export async function builtOf(contents?: SiteContents): Promise<Built> {
   const folder = mkdtempSync(join(tmpdir(), 'slidewire-site-'));
-  await buildSite(folder, 'en', { experiments: ids.map((id) => experiments[id]!), myReadings: true });
+  await buildSite(folder, 'en', contents);
   const server = await serve(folder);
   const browser = await withNetwork();
   return {
@@ -60,12 +66,13 @@ function serve(folder: string): Promise<Server> {
   return new Promise((done) => server.listen(0, 'localhost', () => done(server)));
 }
 
-/** A page in a context of its own, so that nothing is kept from another; what it complains of is collected. */
-export async function openPage(built: Built, address: string, manner: { script?: boolean; width?: number } = {}): Promise<Page & { complaints: string[] }> {
+/** A page in a context of its own, so that nothing is kept from another; what it complains of and asks for is collected. */
+export async function openPage(built: Built, address: string, manner: { script?: boolean; width?: number } = {}): Promise<Page & { complaints: string[]; asked: string[] }> {
   const context = await built.browser.createBrowserContext();
-  const page = Object.assign(await context.newPage(), { complaints: [] as string[] });
+  const page = Object.assign(await context.newPage(), { complaints: [] as string[], asked: [] as string[] });
   page.on('console', (message) => void page.complaints.push(message.text()));
   page.on('pageerror', (error) => void page.complaints.push(String(error)));
+  page.on('request', (request) => void page.asked.push(request.url()));
   page.on('requestfailed', (request) => void page.complaints.push(`${request.url()} failed`));
   await page.setViewport({ width: manner.width ?? 1000, height: 900 });
   if (manner.script === false) await page.setJavaScriptEnabled(false);

@@ -37,8 +37,10 @@ function putField(notebook: Notebook, place: Place, { signed, scientific, words 
 }
 
 /** Enter checks a value and goes on, if it is right, to the next place on the page that is not. */
-function goOn({ fields, known }: Notebook, key: string, input: HTMLInputElement): void {
+function goOn(notebook: Notebook, key: string, input: HTMLInputElement): void {
   input.blur();
+  // Leaving the place has judged all anew.
+  const { fields, known } = notebook;
   const onPage = all('[data-place]').map((holder) => holder.dataset['place']!);
   const next = onPage.slice(onPage.indexOf(key) + 1).find((other) => fields.has(other) && !holderOf(other)!.closest('[hidden]') && known.get(other)!.is !== 'right');
   const to = known.get(key)!.is === 'right' && next !== undefined ? fields.get(next)!.inputs[0]! : input;
