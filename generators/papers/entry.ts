@@ -4,6 +4,7 @@ import { difficulty, marks as marksOf } from '../questions/question.ts';
 import { readsOff } from './figures.ts';
 import { inParts, partsOf } from './in-parts.ts';
 import type { Form, PartForm } from './forms.ts';
+import type { Restated } from './in-case.ts';
 
 /** One direction of a family, put in one form; versions have it in any of these arrangements. */
 export interface Part {
@@ -12,6 +13,8 @@ export interface Part {
   choices: readonly Choice[];
   form: PartForm;
   marks: number;
+  /** What its quantities are in a case, where it is part of one. */
+  restated?: Restated;
 }
 
 /** What a paper is put together from: a question, or a case with several. */

@@ -8,6 +8,7 @@ import { areAlike } from '../questions/number.ts';
 import { type Question, question } from '../questions/question.ts';
 import { type Part, isInWords } from './entry.ts';
 import { readOff, suitsFigure } from './figures.ts';
+import { type InCase, acceptedOn, inCase } from './in-case.ts';
 import { questionInParts } from './in-parts.ts';
 import type { PartForm } from './forms.ts';
 import type { Letters } from './letters.ts';
@@ -23,6 +24,8 @@ export interface Made {
   accept: readonly Interval[];
   /** Which of the wordings it has. */
   wording: number;
+  /** Givens that the candidate has found in earlier parts of a case. */
+  carried: readonly string[];
 }
 
 /** No question is left that is as it has to be. */
@@ -50,17 +53,22 @@ export interface Making {
   /** Questions that must not be asked: of earlier papers, and of this version. */
   taken: ReadonlySet<string>;
   letters: Letters;
+  /** The parts of the same case before this one. */
+  earlier: readonly Made[];
 }
 
 /** Draws in search of one set of givens, and sets drawn to put the right option where it is wanted. */
 const DRAWN_IN = 20_000;
 const PLACED_IN = 40;
+/** The same where other numbers of the case are settled; new ones are settled sooner than more are drawn. */
+const BOUND_IN = 400;
 
 /** A part of a paper in one version. @throws Exhausted */
 export function make(part: Part, turn: readonly Direction[], making: Making): Made {
-  const direction = whoseTurn(turn, making);
-  const draw = drawing(direction, part.form, making);
-  const one = (worked: Question, options?: Option[]): Made => ({ question: worked, form: part.form, marks: part.marks, ...(options && { options }), accept: accepted(worked, part.form), wording: making.version });
+  const its = inCase(whoseTurn(turn, making), part.restated ?? {}, making.earlier);
+  const draw = drawing(its, part.form, making);
+  const carried = Object.keys(its.carried);
+  const one = (worked: Question, options?: Option[]): Made => ({ question: worked, form: part.form, marks: part.marks, ...(options && { options }), accept: acceptedOn(worked, its.carried, accepted(worked, part.form)), wording: making.version, carried });
   if (part.form !== 'choice') return one(draw());
   const shuffle = making.random.of('order');
   let kept: Made | undefined;
@@ -86,7 +94,7 @@ function whoseTurn(turn: readonly Direction[], { taken, apartFrom }: Making): Di
   return apart ?? free[apartFrom.length % free.length]!;
 }
 
-function drawing(direction: Direction, form: PartForm, { random, apartFrom, taken }: Making): () => Question {
+function drawing({ direction, isBound }: InCase, form: PartForm, { random, apartFrom, taken }: Making): () => Question {
   const stream = random.of('draw');
   const isNew = (readings: Readings, values: Exact) => {
     const key = keyOf({ direction, readings });
@@ -97,7 +105,7 @@ function drawing(direction: Direction, form: PartForm, { random, apartFrom, take
   };
   return () => {
     try {
-      const readings = drawGivens(direction, stream, isNew, DRAWN_IN);
+      const readings = drawGivens(direction, stream, isNew, isBound ? BOUND_IN : DRAWN_IN);
       return form === 'structured' ? questionInParts(direction, readings) : question(direction, readings);
     } catch (error) {
       if (error instanceof NoGivens) throw new Exhausted('its values leave no further question with other answers that was not asked before');

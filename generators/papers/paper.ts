@@ -1,7 +1,8 @@
 import { UserMistake } from '../mistake.ts';
 import type { Streams } from '../random.ts';
+import type { Direction } from '../questions/direction.ts';
 import { type Demands, totalOf } from './demands.ts';
-import type { Entry, Part } from './entry.ts';
+import type { Entry } from './entry.ts';
 import { FORMS } from './forms.ts';
 import { Exhausted, type Made, type Making, keyOf, make, turns } from './item.ts';
 import { letters } from './letters.ts';
@@ -82,10 +83,7 @@ function fill(versions: readonly Version[], entry: Entry, place: number, plan: P
   const stand = entry.parts.map((part, p) => turns(part, own.of('turn', p)));
   try {
     versions.forEach((version, v) => {
-      const before = versions.slice(0, v);
-      const item = { entry, parts: [] as Made[] };
-      version.items[place] = item;
-      entry.parts.forEach((part, p) => item.parts.push(make(part, stand[p]!, making(version, v, before, { place, p, part }, plan, random))));
+      for (let attempt = 0; !fillOne(version, entry, stand, { place, v, attempt, before: versions.slice(0, v) }, plan, random); attempt++);
     });
     return true;
   } catch (error) {
@@ -96,22 +94,44 @@ function fill(versions: readonly Version[], entry: Entry, place: number, plan: P
   }
 }
 
+/** A case whose later parts do not come out with the numbers of its first is begun again so often. */
+const BEGUN = 60;
+
 interface Where {
   place: number;
-  p: number;
-  part: Part;
+  /** The place of the version among all, and those before it. */
+  v: number;
+  before: readonly Version[];
+  /** Counted from 0. */
+  attempt: number;
 }
 
-function making(version: Version, v: number, before: readonly Version[], { place, p }: Where, plan: PaperPlan, random: Streams): Making {
+/** Puts an entry into one version; no where another attempt may. @throws Exhausted */
+function fillOne(version: Version, entry: Entry, stand: readonly (readonly Direction[])[], where: Where, plan: PaperPlan, random: Streams): boolean {
+  const item = { entry, parts: [] as Made[] };
+  version.items[where.place] = item;
+  for (const [p, part] of entry.parts.entries()) {
+    try {
+      item.parts.push(make(part, stand[p]!, making(version, p, where, plan, random)));
+    } catch (error) {
+      if (error instanceof Exhausted && p > 0 && where.attempt < BEGUN) return false;
+      throw error;
+    }
+  }
+  return true;
+}
+
+function making(version: Version, p: number, { place, v, before, attempt }: Where, plan: PaperPlan, random: Streams): Making {
   const same = before.map(({ items }) => items[place]!.parts[p]!);
   const own = version.items.flatMap(({ parts }) => parts).map(({ question }) => keyOf(question));
   const ofClass = plan.isClass ? same.filter(({ question }) => question.answers.length > 0).map(({ question }) => keyOf(question)) : [];
   return {
     version: v,
-    random: random.within('item', place, p, v),
+    random: random.within('item', place, p, v, ...(attempt > 0 ? [attempt] : [])),
     apartFrom: plan.isClass ? same.slice(-NEIGHBOURS) : same,
     taken: new Set([...plan.used, ...own, ...ofClass]),
     letters: lettersOf(version, random, v),
+    earlier: version.items[place]!.parts,
   };
 }
 

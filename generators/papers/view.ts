@@ -2,9 +2,10 @@ import type { FigureWords } from '../figures/words.ts';
 import { quantityLine } from '../quantities/working.ts';
 import { round, roundOutward } from '../quantities/written.ts';
 import { plainText } from '../questions/plain-text.ts';
-import { type QuestionView, type Sentence, type Shown, questionView } from '../questions/view.ts';
+import { type QuestionView, type Sentence, type Shown, questionView, sentenceText } from '../questions/view.ts';
 import type { FamilyWords, QuestionWords } from '../questions/words.ts';
-import { type AnswerLine, type AskedView, type PartWords, answerLine, askedViews, linesFor, togetherAsked } from './asked-view.ts';
+import { type AnswerLine, type AskedView, type FollowView, type PartWords, answerLine, askedViews, followView, linesFor, togetherAsked } from './asked-view.ts';
+import { type StoryWords, tellCase } from './case-view.ts';
 import { drawFigure, latitudeOf, readsOff } from './figures.ts';
 import type { Form } from './forms.ts';
 import type { Made } from './item.ts';
@@ -41,6 +42,10 @@ export interface PartView {
   space: number;
   lines: AnswerLine[];
   figure?: FigureView;
+  /** What a case tells before its first part. */
+  opening?: Sentence;
+  /** What follows through from earlier parts of a case. */
+  follow?: FollowView;
 }
 
 export interface ItemView {
@@ -65,7 +70,7 @@ export interface PaperContent {
   wordsOf(family: string): FamilyWords;
   shared: QuestionWords;
   figures: FigureWords;
-  stories: Readonly<Record<string, string>>;
+  stories: Readonly<Record<string, StoryWords>>;
   parts: PartWords;
 }
 
@@ -83,9 +88,19 @@ export function versionView({ name, roll, items }: Version, place: number, conte
       topic,
       level,
       marks,
-      ...(story !== undefined && { story: content.stories[story] ?? missing(story) }),
-      parts: parts.map((part, p) => partView(part, parts.length > 1 ? `(${PARTS[p]})` : '', `${place + 1}-${i + 1}-${p + 1}`, content)),
+      ...told(story, parts.map((part, p) => ({ made: part, view: partView(part, parts.length > 1 ? `(${PARTS[p]})` : '', `${place + 1}-${i + 1}-${p + 1}`, content) })), content),
     })),
+  };
+}
+
+/** The parts of a question; those of a case in its words. */
+function told(story: string | undefined, parts: readonly { made: Made; view: PartView }[], { stories }: PaperContent): Pick<ItemView, 'story' | 'parts'> {
+  if (story === undefined) return { parts: parts.map(({ view }) => view) };
+  const words = tellCase(stories[story] ?? missing(story), parts.map(({ made, view }) => ({ made, view: view.view })));
+  const empty = (sentence: Sentence): Sentence => ({ ...sentence, sentence: '' });
+  return {
+    story: sentenceText(words.story),
+    parts: parts.map(({ view }, p) => ({ ...view, view: { ...view.view, stem: words.parts[p]!, ask: empty(words.story) }, ...(p === 0 && { opening: words.story }) })),
   };
 }
 
@@ -100,6 +115,7 @@ function partView(made: Made, label: string, id: string, content: PaperContent):
   const asked = form === 'structured' ? askedViews(made, plain, content.shared, content.parts, PARTS) : [];
   const view = form === 'figure' ? asDrawn(made, plain, content) : asked.length > 0 ? { ...plain, ask: togetherAsked(asked, plain.ask) } : plain;
   const isWritten = form !== 'choice' && asked.length === 0;
+  const follow = followView(question, view.steps.map(({ id }) => id), made.carried, content.shared);
   return {
     label,
     form,
@@ -110,6 +126,7 @@ function partView(made: Made, label: string, id: string, content: PaperContent):
     space: isWritten ? linesFor(marks) : 0,
     lines: isWritten ? view.answers.map(({ id }) => answerLine(question, id, view, content.shared)) : [],
     ...(form === 'figure' && { figure: figureView(made, view, id, content) }),
+    ...(follow && { follow }),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Order } from '../order/schema.ts';
 import type { PartWords } from '../papers/asked-view.ts';
+import type { StoryWords } from '../papers/case-view.ts';
 import { type MarkTable, PARTS } from '../papers/demands.ts';
 import type { ItemView, PartView, VersionView } from '../papers/view.ts';
 import { documentHtml } from './documents.ts';
@@ -12,7 +13,7 @@ export interface PaperWords extends Record<string, unknown> {
   levels: Record<string, string>;
   tags: Record<string, string>;
   deviation: Record<string, string>;
-  stories: Record<string, string>;
+  stories: Record<string, StoryWords>;
   parts: PartWords;
   correct: string;
   incorrect: string;
