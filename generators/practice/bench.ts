@@ -1,52 +1,28 @@
-import { type Box, boxResistance, makeBox } from '../apparatus/box.ts';
-import { type Bridge, type Gaps, deflection, makeBridge, protectedBridge } from '../apparatus/bridge.ts';
+import type { Bench } from '../apparatus/bench.ts';
+import type { Box } from '../apparatus/box.ts';
+import { type Side, current, protectedBridge } from '../apparatus/bridge.ts';
+import { scaled, wholeIn, written } from '../apparatus/decimal.ts';
 import { type FaultName, faultNames, withFault } from '../apparatus/faults.ts';
-import { written } from '../apparatus/decimal.ts';
-import type { Program } from '../quantities/program.ts';
+import { bounded } from '../apparatus/numeric.ts';
+import type { BoxName, Laid, Put, Shows, Surroundings } from '../experiments/on-bench.ts';
 import type { Written } from '../quantities/step.ts';
-import type { PracticeSet } from './make-set.ts';
+import type { Random } from '../random.ts';
 
-/** The readings of a table that are taken on a bench with one resistance box and one null point a row. */
-export interface BenchReadings {
-  box: string;
-  scale: string;
-  rows: number;
-}
-
-/** The readings that the bench of a set gives; nothing where its experiment is done otherwise. */
-export function benchReadings(program: Program, { sheet, truth }: PracticeSet): BenchReadings | undefined {
-  const on = (instrument: string) => program.steps.filter((step) => step.kind === 'reading' && step.on === instrument);
-  const [boxes, scales] = [on('box'), on('scale')];
-  const [box] = boxes;
-  const [scale] = scales;
-  const isOne = boxes.length === 1 && scales.length === 1 && truth['X'] !== undefined && sheet.form['known'] !== undefined;
-  if (!isOne || box!.id in sheet.conventions.drawn || scale!.id in sheet.conventions.drawn) return undefined;
-  return { box: box!.id, scale: scale!.id, rows: [sheet.readings[scale!.id]!].flat().length };
-}
-
-/** A bridge with its box and the unknown resistance, as they are on the bench of a set. */
-export interface SetBench {
-  set: PracticeSet;
-  bridge: Bridge;
-  box: Box;
+/** A bench as the student meets it. */
+export interface StudentBench {
+  laid: Laid;
+  /** Sizes of the kind of apparatus. */
+  sizes: Bench;
   fault?: FaultName;
 }
 
-/** The bench of a set: the very bridge and box that its readings were taken on; or one with a fault in its connections. */
-export function benchOf(set: PracticeSet, faulty = false): SetBench {
-  const { streams, ask } = set;
-  const bridge = makeBridge(ask.bench, streams.of('bridge'));
-  const box = makeBox(ask.bench, streams.of('box'));
-  if (!faulty) return { set, bridge, box };
-  const random = streams.of('fault');
-  const fault = random.pick(faultNames);
-  return { set, bridge: withFault(bridge, fault, ask.bench, random), box, fault };
-}
-
 /** What the student has set. */
-export interface Setting {
-  /** Places of the plugs that are out. */
-  out: ReadonlySet<number>;
+export interface Setting extends Surroundings {
+  /** Which of the bench's pairs is in the gaps, and the gap that holds its first. */
+  pair: number;
+  firstIn: Side;
+  /** Places of the plugs that are out, by box. */
+  out: Readonly<Record<BoxName, ReadonlySet<number>>>;
   /** The jockey in mm from the left end of the scale. */
   millimetres: number;
   isPressed: boolean;
@@ -54,35 +30,57 @@ export interface Setting {
   isProtected: boolean;
 }
 
-/** The resistance that stands in the box, as it is written down. */
-export function boxReads({ box }: SetBench, out: ReadonlySet<number>): Written {
-  const tenths = [...out].reduce((sum, place) => sum + Math.round(Number(box.plugs[place]) * 100), 0);
-  return tenths % 10 === 0 ? written(tenths / 10, 1) : written(tenths, 2);
+/** Boxes of a bench that matter with its pair in the gaps. */
+export function boxesIn({ laid: { boxes, pairs } }: StudentBench, pair: number): BoxName[] {
+  const { first, second } = pairs[pair]!;
+  return (Object.keys(boxes) as BoxName[]).filter((name) => name === 'ratio arms' || name === first || name === second);
 }
 
-/** The null point as the scale reads it, with the jockey where it is. */
-export const scaleReads = (millimetres: number): Written => written(millimetres, 1);
-
-/** Where the needle stands, in divisions to the right of its zero: only with the key closed and the jockey pressed; at its stop where it would go farther. */
-export function needle(bench: SetBench, setting: Setting): number {
-  if (!setting.isPressed || !setting.isClosed) return 0;
-  const { set, bridge, box } = bench;
-  const connected = setting.isProtected ? protectedBridge(bridge, set.ask.bench) : bridge;
-  const { divisions } = connected.galvanometer;
-  return Math.max(-divisions, Math.min(divisions, deflection(connected, gaps(set, box, boxReads(bench, setting.out)), setting.millimetres / 10)));
+/** The resistance that stands in a box with these of its plugs out, with the digits of its finest plug. */
+export function boxReads({ plugs }: Pick<Box, 'plugs'>, out: ReadonlySet<number>): Written {
+  const decimals = Math.max(...plugs.map((plug) => scaled(plug).decimals));
+  return written([...out].reduce((sum, place) => sum + wholeIn(plugs[place]!, decimals), 0), decimals);
 }
 
-function gaps({ ask, truth }: PracticeSet, box: Box, R: Written): Gaps {
-  const put = Number(R) === 0 ? box.contacts.reduce((sum, contact) => sum + contact, 0) : boxResistance(box, R);
-  return ask.known === 'left' ? { left: put, right: truth['X']! } : { left: truth['X']!, right: put };
+/** What an instrument shows, in the units of its scale; for a box in Ω. */
+export function shown(bench: StudentBench, setting: Setting, by: Shows): Written {
+  switch (by) {
+    case 'scale':
+      return written(setting.millimetres, 1);
+    case 'rule':
+      return written(Math.round(10 * setting.length), 1);
+    case 'thermometer':
+      return written(Math.round(thermometerAt(bench, setting)), 0);
+    default:
+      return boxReads(bench.laid.boxes[by]![0]!, setting.out[by]);
+  }
 }
 
-/** The set with the student's own readings in place of those that were printed, by place: 'R:0'. */
-export function withOwnReadings(set: PracticeSet, own: Readonly<Record<string, string>>): PracticeSet {
-  const { sheet } = set;
-  const readings = Object.entries(sheet.readings).map(([id, printed]) => {
-    const column = [printed].flat().map((each, row) => own[`${id}:${row}`] ?? each);
-    return [id, Array.isArray(printed) ? column : column[0]!] as const;
-  });
-  return { ...set, sheet: { ...sheet, readings: Object.fromEntries(readings) } };
+/** Where the thread of the thermometer ends, in °C. */
+export const thermometerAt = ({ laid: { bath } }: StudentBench, { celsius }: Surroundings) => celsius + (bath?.thermometerError ?? 0);
+
+/** Where the needle stands, in divisions to the right of its zero, at its stop where it would go farther. It needs a closed key, and but for a galvanometer in a gap a pressed jockey. */
+export function needle({ laid, sizes }: StudentBench, setting: Setting): number {
+  const { pair, firstIn, isPressed, isClosed, isProtected, millimetres, out } = setting;
+  if (!isClosed || !(isPressed || laid.isInGap)) return 0;
+  const { first, second } = laid.pairs[pair]!;
+  const boxes = (name: BoxName) => laid.boxes[name]!.map((box) => boxOhms(box, out[name]));
+  const ohms = (put: Put) => (typeof put === 'string' ? boxes(put)[0]! : put.ohms(setting));
+  const gaps = firstIn === 'left' ? { left: ohms(first), right: ohms(second) } : { left: ohms(second), right: ohms(first) };
+  const bridge = isProtected ? protectedBridge(laid.bridge, sizes) : laid.bridge;
+  const flows = laid.flows ?? (({ jockey }) => current(bridge, gaps, jockey));
+  const { divisions, perDivision } = bridge.galvanometer;
+  return bounded(flows({ bridge, firstIn, gaps, boxes, jockey: millimetres / 10, isPressed }) / perDivision, -divisions, divisions);
+}
+
+/** The true resistance of a box in Ω, with these of its plugs out. */
+function boxOhms(box: Box, out: ReadonlySet<number>): number {
+  const coils = Number(boxReads(box, out)) * (1 + box.error);
+  return box.contacts.reduce((sum, contact, place) => (out.has(place) ? sum : sum + contact), coils);
+}
+
+/** The same bench with something wrong in its connections, drawn from a stream. */
+export function faulty(bench: StudentBench, random: Random): StudentBench {
+  const fault = random.pick(faultNames);
+  return { ...bench, fault, laid: { ...bench.laid, bridge: withFault(bench.laid.bridge, fault, bench.sizes, random) } };
 }

@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import Eleventy from '@11ty/eleventy';
 import type { Experiment } from '../../experiments/experiment.ts';
 import { experiments } from '../../experiments/index.ts';
+import type { BridgeWords } from '../../figures/bench/bridge.ts';
 import { makeSet } from '../../practice/make-set.ts';
 import { placesOf } from '../../practice/places.ts';
 import type { BenchWords, GaugeWords, MineWords, PracticeWords } from '../../practice/page/data.ts';
@@ -17,6 +18,7 @@ import { labelIn, unitLine } from '../../sheets/record.ts';
 import { worksheetView } from '../../sheets/view.ts';
 import { loadSiteWords, loadTables, loadWords } from '../content.ts';
 import { loadMarkingWords } from '../marking-content.ts';
+import { benchView } from './bench-view.ts';
 import { mineScript, pageScript, practiceScript } from './bundle.ts';
 import { pageWords } from './page-words.ts';
 import { DEFAULT_SET, type PracticePage, isWorkedOut, practicePage } from './practice-page.ts';
@@ -29,7 +31,7 @@ const templates = fileURLToPath(new URL('../../../templates/', import.meta.url))
 const WHOLE: SiteContents = { experiments: Object.values(experiments), myReadings: true };
 
 /** The words of the site's pages. */
-type SiteWords = Record<string, unknown> & { practice: PracticeWords; bench: BenchWords; gauge: Omit<GaugeWords, 'figures'>; mine: MineWords };
+type SiteWords = Record<string, unknown> & { practice: PracticeWords; bench: BridgeWords & { says: BenchWords }; gauge: Omit<GaugeWords, 'figures'>; mine: MineWords };
 
 /** What a site holds. */
 export interface SiteContents {
@@ -45,14 +47,14 @@ export async function buildSite(folder: string, language: string, { experiments:
   const practice = of.filter((experiment) => isWorkedOut(experiment, tables)).map((experiment) => practicePage(experiment, tables, loadWords(language, experiment.id)));
   await mkdir(join(folder, 'experiments'), { recursive: true });
   const mine = myReadings ? practice.filter(canBeTaken) : [];
-  await writePages(folder, { site, language, practice: practice.map(withLists), mine: mine.map(withLists), reference: reference(tables, practice) });
+  await writePages(folder, { site, language, practice: practice.map((one) => withLists(one, site)), mine: mine.map((one) => withLists(one, site)), reference: reference(tables, practice) });
   await writeScripts(folder, { practice, mine }, site, language);
   await writeLook(folder);
   await writeOffline(folder);
 }
 
 /** Lists that the template walks: working beyond the record, and the key. */
-function withLists(one: PracticePage): object {
+function withLists(one: PracticePage, site: SiteWords): object {
   const { experiment, kit, page, words } = one;
   const { layout } = experiment;
   const { sheet } = makeSet(experiment, kit, DEFAULT_SET);
@@ -62,6 +64,7 @@ function withLists(one: PracticePage): object {
   const { cases } = worksheetView(sheet, program, experiment, words.spoken, true);
   return {
     ...one,
+    onBench: one.bench && benchView(one.bench, layout.circuit!, site.bench),
     // What a page for readings that are still to be taken leaves open.
     cases,
     choices: Object.fromEntries((layout.decided ?? []).map(({ choice, cases: told }) => [choice, ['none', ...told]])),

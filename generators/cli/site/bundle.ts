@@ -23,12 +23,12 @@ async function experimentScript({ experiment: { id }, kit, ready, signed, scient
   return bundle({ stdin: { contents, resolveDir: generators, loader: 'ts' } });
 }
 
-/** The script of a practice page; drawings and the screw gauge are taken in only where there are some. */
+/** The script of a practice page; drawings, the bench and the screw gauge are taken in only where there are some. */
 export const practiceScript = (page: PracticePage, words: PageData['words']) =>
   experimentScript(page, words, {
     name: 'startPractice',
     from: 'practice',
-    takes: { ...(Object.keys(page.kit.conventions.drawn).length > 0 && { drawnSlots: 'drawn' }), ...(page.hasGauge && { startGauge: 'page/gauge' }) },
+    takes: { ...(Object.keys(page.kit.conventions.drawn).length > 0 && { drawnSlots: 'drawn' }), ...(page.hasBench && { startBench: 'page/bench' }), ...(page.hasGauge && { startGauge: 'page/gauge' }) },
   });
 
 /** The script of a page for readings that were really taken. */

@@ -2,12 +2,13 @@ import { circuits } from '../../experiments/circuits.ts';
 import type { Experiment } from '../../experiments/experiment.ts';
 import { orderFromFlags } from '../../order/read-order.ts';
 import type { Order } from '../../order/schema.ts';
-import { benchReadings } from '../../practice/bench.ts';
+import type { StudentBench } from '../../practice/bench.ts';
 import { type Fillings, type ReadySentences, fillings } from '../../practice/fillings.ts';
 import type { Kit } from '../../practice/kit.ts';
 import { type PracticeSet, makeSet } from '../../practice/make-set.ts';
 import { placesOf } from '../../practice/places.ts';
 import { gaugeBench } from '../../practice/screw-gauge.ts';
+import { benchOf } from '../../practice/set-bench.ts';
 import { setCode } from '../../practice/set-code.ts';
 import { evaluate } from '../../quantities/evaluate.ts';
 import type { Program } from '../../quantities/program.ts';
@@ -37,8 +38,9 @@ export interface PracticePage {
   /** Quantities that can be negative, and those that are written with a power of ten. */
   signed: string[];
   scientific: string[];
-  /** Its readings can be taken on the bench in the page. */
+  /** Its readings can be taken on the bench in the page; what stands on it is of the set that the page comes with. */
   hasBench: boolean;
+  bench?: StudentBench;
   /** So can those of its screw gauge. */
   hasGauge: boolean;
 }
@@ -58,6 +60,7 @@ export function practicePage(experiment: Experiment, tables: Tables, words: Word
   const first = makeSet(experiment, kit, DEFAULT_SET);
   const pageOf = (set: PracticeSet) => worksheet(set, order, experiment, words);
   const page = pageOf(first);
+  const bench = benchOf(experiment, first);
   const ready = sentences(experiment, kit, words, page, (wire) => pageOf({ ...first, ask: { ...kit.ask, wire: kit.wires[wire]!, others: [] } }));
   return {
     experiment,
@@ -67,7 +70,8 @@ export function practicePage(experiment: Experiment, tables: Tables, words: Word
     ready,
     page,
     hasGauge: gaugeBench(programOf(experiment, first.sheet), first) !== undefined,
-    hasBench: benchReadings(programOf(experiment, first.sheet), first) !== undefined,
+    hasBench: bench !== undefined,
+    ...(bench && { bench }),
     slots: fillings(first, programOf(experiment, first.sheet), experiment.layout, ready, words.spoken),
     ...kindsOfNumbers(experiment, sets),
   };

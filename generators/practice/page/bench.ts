@@ -1,116 +1,67 @@
-import type { FaultName } from '../../apparatus/faults.ts';
-import { fill } from '../../quantities/spoken.ts';
-import { type BenchReadings, type SetBench, type Setting, benchOf, benchReadings, boxReads, needle, scaleReads } from '../bench.ts';
-import { holdToPress, plug, toggled } from './bench-controls.ts';
-import { magnifiedScale, needleOn } from './bench-drawings.ts';
-import { needleInWords } from './bench-words.ts';
-import type { BenchWords } from './data.ts';
-import { all, make, onPress } from './elements.ts';
+import type { Experiment } from '../../experiments/experiment.ts';
+import { benchOf } from '../set-bench.ts';
+import { beside } from './bench-beside.ts';
+import { connections } from './bench-faults.ts';
+import { gaps } from './bench-gaps.ts';
+import { jockey } from './bench-jockey.ts';
+import { picture } from './bench-picture.ts';
+import { plugs, showPlugs } from './bench-plugs.ts';
+import { type Stand, atFirst } from './bench-stand.ts';
+import { switches } from './bench-switches.ts';
+import { inWords } from './bench-tell.ts';
+import type { BenchWords } from './bench-words.ts';
+import { writing } from './bench-write.ts';
+import { onPress } from './elements.ts';
 import type { Texts } from './kept.ts';
 import type { SetNotebook } from './notebook.ts';
 
-/** A key that is closed for so long is told of, in ms; common practice, no source. */
-const WARMS = 20_000;
-
-type Mutable = { -readonly [K in keyof Setting]: Setting[K] } & { out: Set<number> };
-
 /**
  * The bench in the page: the student sets it, and it shows what the simulated one does. `take` gets further readings by
- * place, 'R:0'; none of them brings the printed ones back. Gives what puts another set on the bench.
+ * place, 'R:0', and gives the notebook with them; none of them brings the printed ones back. Gives what puts another set on the bench.
  */
-export function startBench(words: BenchWords, take: (own: Texts) => void): (notebook: SetNotebook) => void {
-  const section = document.querySelector<HTMLElement>('[data-bench]');
-  if (!section) return () => {};
-  const one = <E extends Element = HTMLElement>(selector: string) => section.querySelector<E>(selector)!;
-  const said = one('[data-bench-said]');
-  const jockey = one<HTMLInputElement>('[data-jockey]');
-  const showScale = magnifiedScale(one<SVGSVGElement>('[data-scale]'));
-  const setting: Mutable = { out: new Set(), millimetres: 500, isPressed: false, isClosed: false, isProtected: true };
-  let bench: SetBench;
-  let reads: BenchReadings;
-  let turn: (at: number) => void = () => {};
-  let warming: ReturnType<typeof setTimeout> | undefined;
-
-  const say = (text: string) => (said.textContent = text);
-  const inWords = () => needleInWords(needle(bench, setting), bench.bridge.galvanometer.divisions, setting, words);
-  const show = () => {
-    showScale(setting.millimetres);
-    turn(needle(bench, setting));
-    jockey.value = String(setting.millimetres);
-    jockey.setAttribute('aria-valuetext', fill(words.at, { cm: scaleReads(setting.millimetres) }));
-    one('[data-box-reads]').textContent = fill(words.R, { R: boxReads(bench, setting.out) });
+export function startBench(words: BenchWords, experiment: Experiment, take: (own: Texts) => SetNotebook): (notebook: SetNotebook) => void {
+  const root = document.querySelector<HTMLElement>('[data-bench]');
+  if (!root) return () => {};
+  let notebook: SetNotebook;
+  const stand = aStand(root, words);
+  const offerRows = writing(stand, experiment, () => notebook, (own) => (notebook = take(own)));
+  const inGaps = gaps(stand, offerRows);
+  const more = beside(stand);
+  const show = picture(stand);
+  stand.show = () => {
+    show(stand);
+    inGaps.show();
+    more.show();
   };
-  const move = (to: number) => {
-    setting.millimetres = Math.max(0, Math.min(1000, to));
-    show();
-    if (setting.isPressed) say(`${words.dragging} ${inWords()}`);
+  jockey(stand);
+  switches(stand);
+  plugs(root, stand.setting.out, stand.show);
+  const put = (isFaulty: boolean) => {
+    stand.bench = benchOf(experiment, notebook.printed, isFaulty)!;
+    stand.show();
   };
-  const press = (isPressed: boolean) => {
-    setting.isPressed = isPressed;
-    show();
-    say(isPressed ? `${inWords()}${setting.isClosed ? '' : ` ${words.keyOpen}`}` : words.lifted);
-  };
-
-  jockey.addEventListener('input', () => move(Number(jockey.value)));
-  for (const button of all('[data-move]', section)) button.addEventListener('click', () => move(setting.millimetres + Number(button.dataset['move'])));
-  holdToPress(one('[data-press]'), press);
-  for (const button of all('[data-toggle]', section)) {
-    button.addEventListener('click', () => {
-      const name = button.dataset['toggle'] as 'isClosed' | 'isProtected' | 'isPressed';
-      setting[name] = !setting[name];
-      button.setAttribute('aria-pressed', String(setting[name]));
-      show();
-      say(inWords());
-      if (name !== 'isClosed') return;
-      clearTimeout(warming);
-      if (setting.isClosed) warming = setTimeout(() => say(words.warm), WARMS);
-    });
-  }
-  onPress('bench-tell', () =>
-    say(
-      fill(words.seen, {
-        R: boxReads(bench, setting.out),
-        cm: scaleReads(setting.millimetres),
-        key: words.keys[setting.isClosed ? 'closed' : 'open'],
-        protective: words.protectives[setting.isProtected ? 'in' : 'out'],
-        needle: inWords(),
-      }),
-    ),
-  );
-  onPress('bench-enter', () => {
-    const row = Number(one<HTMLSelectElement>('[data-bench-row]').value);
-    const values = { R: boxReads(bench, setting.out), l: scaleReads(setting.millimetres) };
-    take({ [`${reads.box}:${row}`]: values.R, [`${reads.scale}:${row}`]: values.l });
-    const [low, high] = bench.set.ask.window;
-    const isOutside = Number(values.l) < low || Number(values.l) > high;
-    say(`${fill(isOutside ? words.outside : words.entered, { row: row + 1, ...values, low, high })}${setting.isProtected ? ` ${words.stillIn}` : ''}`);
-  });
+  const sound = connections(stand, put);
+  onPress('bench-tell', () => stand.say(inWords(stand)));
   onPress('bench-printed', () => {
-    take({});
-    say('');
+    notebook = take({});
+    stand.say('');
   });
-  const faulty = one<HTMLInputElement>('[data-faulty]');
-  const reveal = one<HTMLButtonElement>('[data-do="bench-reveal"]');
-  faulty.addEventListener('change', () => {
-    bench = benchOf(bench.set, faulty.checked);
-    reveal.hidden = !faulty.checked;
-    say('');
-    show();
-  });
-  onPress('bench-reveal', () => say(words.faults[bench.fault as FaultName]));
-
-  return ({ printed, steps }) => {
-    const found = benchReadings(steps, printed);
-    section.hidden = !found;
-    if (!found) return;
-    reads = found;
-    faulty.checked = false;
-    reveal.hidden = true;
-    bench = benchOf(printed);
-    turn = needleOn(one<SVGSVGElement>('[data-dial]'), bench.bridge.galvanometer.divisions);
-    setting.out.clear();
-    one('[data-plugs]').replaceChildren(...bench.box.plugs.map((ohms, place) => plug(ohms, () => toggled(setting.out, place), show, words)));
-    one('[data-bench-row]').replaceChildren(...Array.from({ length: reads.rows }, (_, row) => make('option', { value: String(row) }, String(row + 1))));
-    show();
+  return (opened) => {
+    notebook = opened;
+    stand.bench = benchOf(experiment, opened.printed)!;
+    Object.assign(stand.setting, atFirst(), { out: stand.setting.out, firstIn: opened.printed.ask.known, isProtected: !stand.bench.laid.isInGap });
+    for (const places of Object.values(stand.setting.out)) places.clear();
+    sound();
+    showPlugs(root, stand.setting.out);
+    inGaps.offer();
+    more.offer();
+    offerRows();
+    put(false);
   };
+}
+
+/** A stand without a bench on it yet. */
+function aStand(root: HTMLElement, words: BenchWords): Stand {
+  const said = root.querySelector('[data-bench-said]')!;
+  return { root, words, bench: undefined!, setting: atFirst(), say: (text) => (said.textContent = text), show: () => {} };
 }

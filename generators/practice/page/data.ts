@@ -1,13 +1,16 @@
-import type { FaultName } from '../../apparatus/faults.ts';
 import type { SpokenWords } from '../../quantities/spoken.ts';
 import type { MarkingWords } from '../../marking/words.ts';
 import type { FigureWords } from '../../figures/words.ts';
 import type { Experiment } from '../../experiments/experiment.ts';
 import type { drawnSlots } from '../drawn.ts';
+import type { startBench } from './bench.ts';
+import type { BenchWords } from './bench-words.ts';
 import type { startGauge } from './gauge.ts';
 import type { ReadySentences } from '../fillings.ts';
 import type { ReadyFormula } from '../formula.ts';
 import type { Kit } from '../kit.ts';
+
+export type { BenchWords };
 
 type Sentences<Name extends string> = Record<Name, string>;
 
@@ -19,16 +22,6 @@ export interface PracticeWords
   says: Sentences<
     | 'right' | 'byTheKey' | 'tooMany' | 'tooFew' | 'decimals' | 'figures' | 'one' | 'either' | 'both' | 'at' | 'unit' | 'unreadable' | 'formula' | 'numbers' | 'look' | 'still'
   >;
-}
-
-/** The words of the bench. */
-export interface BenchWords
-  extends Sentences<
-    | 'plug' | 'R' | 'at' | 'seen' | 'zero' | 'left' | 'right' | 'stopLeft' | 'stopRight' | 'lifted' | 'dragging' | 'warm' | 'keyOpen' | 'entered' | 'outside' | 'stillIn'
-  > {
-  keys: Sentences<'open' | 'closed'>;
-  protectives: Sentences<'in' | 'out'>;
-  faults: Sentences<FaultName>;
 }
 
 /** The words of the screw gauge, with those on its drawing. */
@@ -45,6 +38,8 @@ export interface PageData {
   kit: Kit;
   /** Draws the instruments that the student reads off drawings; only where there are some. */
   drawnSlots?: typeof drawnSlots;
+  /** The bench; only where the readings of the set can be taken on it. */
+  startBench?: typeof startBench;
   /** The screw gauge to be turned; only where the set has one. */
   startGauge?: typeof startGauge;
   ready: ReadySentences;

@@ -1,8 +1,8 @@
 import { type Program, program } from '../../quantities/program.ts';
-import { withOwnReadings } from '../bench.ts';
 import { type Answer, checkAll } from '../check.ts';
 import { fillings } from '../fillings.ts';
 import { type PracticeSet, makeSet } from '../make-set.ts';
+import { withOwnReadings } from '../set-bench.ts';
 import { type Place, placesOf } from '../places.ts';
 import type { Line } from '../../quantities/working.ts';
 import type { Sheet } from '../../sheets/sheet.ts';

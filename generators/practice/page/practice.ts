@@ -1,7 +1,6 @@
 import { provideFormulas } from '../formula.ts';
 import { type SetCode, readSetCode } from '../set-code.ts';
 import type { PageData } from './data.ts';
-import { startBench } from './bench.ts';
 import { startChoices } from './choices.ts';
 import { putFields } from './fields.ts';
 import { type Texts, keep } from './kept.ts';
@@ -23,8 +22,9 @@ export function startPractice(data: PageData): void {
   const take = (own: Texts) => {
     keep(benchName(data.kit.experiment, code()), Object.keys(own).length === 0 ? {} : { ...notebook.own, ...own });
     show();
+    return notebook;
   };
-  const putOnBench = data.words.bench && startBench(data.words.bench, take);
+  const putOnBench = data.words.bench && data.startBench?.(data.words.bench, data.experiment, take);
   const putGauge = data.words.gauge && data.startGauge?.(data.words.gauge, take);
   const open = () => {
     show();
