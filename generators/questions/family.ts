@@ -1,6 +1,7 @@
 import type { Readings } from '../quantities/evaluate.ts';
 import type { Digits, Written } from '../quantities/step.ts';
 import type { Random } from '../random.ts';
+import type { Exact } from './exact.ts';
 
 /** Values that a given is drawn from, as they are printed: a list, or every step from one to the other. */
 export type Values = readonly Written[] | { from: number; to: number; step: Written };
@@ -68,6 +69,8 @@ export interface Body {
   /** What must be positive for the question to be sound, by the name of the reason. */
   holds?: Readonly<Record<string, string>>;
   asks: Readonly<Record<string, Ask>>;
+  /** The name of the reason why whole columns make no question; nothing where they make one. */
+  fault?(columns: Exact): string | undefined;
   /** Draws the givens where they depend on each other. */
   draw?(random: Random, ask: string): Readings;
 }

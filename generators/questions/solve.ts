@@ -3,7 +3,7 @@ import { didYouMean } from '../near-miss.ts';
 import type { Readings } from '../quantities/evaluate.ts';
 import { unit } from '../quantities/unit.ts';
 import { round } from '../quantities/written.ts';
-import { type Direction, choiceOf, directions } from './direction.ts';
+import { type Direction, arrangements, choiceOf, directions } from './direction.ts';
 import { fixedReadings } from './draw.ts';
 import type { Choice, Family, Quantity } from './family.ts';
 import { endsWithin } from './number.ts';
@@ -58,7 +58,8 @@ function readingsOf(family: Family, quantities: Readonly<Record<string, Quantity
   for (const { name, value } of assignments) {
     const quantity = Object.hasOwn(quantities, name) ? quantities[name] : undefined;
     if (quantity === undefined) {
-      mistakes.push({ field: name, what: `${family.id} has no such quantity${didYouMean(name, names) || `; it has ${names.join(', ')}`}` });
+      const elsewhere = onlyWith(family, name);
+      mistakes.push({ field: name, what: elsewhere ? `${family.id} has this${elsewhere}` : `${family.id} has no such quantity${didYouMean(name, names) || `; it has ${names.join(', ')}`}` });
       continue;
     }
     if (value === '?') continue;
@@ -68,6 +69,16 @@ function readingsOf(family: Family, quantities: Readonly<Record<string, Quantity
   }
   if (mistakes.length > 0) throw new UserMistake(mistakes);
   return readings;
+}
+
+/** ' only with section=area' for a quantity that other arrangements have. */
+function onlyWith(family: Family, name: string): string {
+  const own = arrangements(family).filter((choice) => Object.hasOwn(directions(family, choice)[0]!.body.quantities, name));
+  const telling = Object.entries(family.choices ?? {}).flatMap(([key, values]) => {
+    const having = values.filter((value) => own.some((choice) => choice[key] === value));
+    return having.length < values.length ? [`${key}=${having.join('|')}`] : [];
+  });
+  return own.length === 0 ? '' : ` only with ${telling.join(' ')}`;
 }
 
 function directionFor(all: readonly Direction[], names: readonly string[], wanted: readonly string[]): Direction {

@@ -17,8 +17,14 @@ export function faultsOf({ program, body }: Direction, readings: Readings, value
     (values.get(id) ?? []).flatMap((value) => boundFault(id, quantity, value, values)),
   );
   const failed = Object.entries(body.holds ?? {}).filter(([, expression]) => !(valueOf(expression, values) > 0));
-  const faults = [...bounds, ...failed.map(([reason]): Fault => ({ is: 'condition', reason }))];
-  return { values, faults };
+  const reasons = [...failed.map(([reason]) => reason), ...(bounds.length > 0 ? [] : [body.fault?.(values) ?? []].flat())];
+  return { values, faults: [...causes(bounds), ...reasons.map((reason): Fault => ({ is: 'condition', reason }))] };
+}
+
+/** Without the values that are none only because another is out of its bounds. */
+function causes(faults: readonly Fault[]): readonly Fault[] {
+  const causing = faults.filter(({ is }) => is !== 'no value');
+  return causing.length > 0 ? causing : faults;
 }
 
 function boundFault(id: string, { between: [low, high] = ['0', undefined], mayBeLeast }: Quantity, value: number, values: Exact): Fault[] {

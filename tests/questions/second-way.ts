@@ -69,8 +69,8 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
     const now = (ratio * long) / wide;
     return [off(placed({ gap: gap! }, now, 1), l2!, W!), off(placed({ gap: gap! }, ratio * k!, 1), l2!, W!)];
   },
-  materials: ({ rho1, L1, d1, rho2, L2, d2, k, l, W }) => {
-    const wires: [number, number] = [ohmsOf(rho1!, L1!, d1!), ohmsOf(rho2!, L2!, d2!)];
+  materials: ({ rho1, L1, d1, A1, rho2, L2, d2, A2, k, l, W }, { section }) => {
+    const wires: [number, number] = section === 'area' ? [(rho1! * L1!) / A1!, (rho2! * L2!) / A2!] : [ohmsOf(rho1!, L1!, d1!), ohmsOf(rho2!, L2!, d2!)];
     return [off(wires, l!, W!), off([k!, 1], l!, W!)];
   },
   temperature: ({ Y, X1, X2, l1, l2, t1, t2, alpha, k, W }, choice) => {
@@ -106,7 +106,7 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
     const at = potentials([['A', 'B', P!], ['B', 'C', Q!], ['A', 'J', l2!], ['J', 'C', W! - l2!]], ['B', 'J']);
     return [off([P!, Q!], l1!, W!), at['A']! - at['C']!];
   },
-  'best-choice': ({ S1, l1, X, S2, l2, W }) => [off([X!, S1!], l1!, W!), off([X!, S2!], l2!, W!)],
+  'best-choice': ({ S1, l1, X, S2, l2, W }, choice) => [off(placed(choice, X!, S1!), l1!, W!), off(placed(choice, X!, S2!), l2!, W!)],
   'error-of-x': ({ R, dR, l, dl, X, p, dX, W }, { gap }) => {
     const at = (known: number, place: number) => (gap === 'right' ? (known * (W! - place)) / place : (known * place) / (W! - place));
     // The worst of all corners, from differences far smaller than the errors.
@@ -135,7 +135,8 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
     const onWire = m! / division + n!;
     return [c! / division - 1, e! / division - closed, D! / division - onWire, (d! / division - (onWire - closed)) / 10];
   },
-  resistivity: ({ X, L, d, rho }) => [ohmsOf(rho!, L!, d!) / X! - 1],
+  // A wire of another section as a bundle of round ones, each a hundredth of a millimetre thick.
+  resistivity: ({ X, L, d, A, rho }, { section }) => [section === 'area' ? ohmsOf(rho!, L!, 0.01) / (A! / (Math.PI * 0.005 ** 2)) / X! - 1 : ohmsOf(rho!, L!, d!) / X! - 1],
   'resistivity-bridge': ({ R, l, X, L, d, rho, W }, choice) => [off(placed(choice, X!, R!), l!, W!), ohmsOf(rho!, L! / 100, d!) / X! - 1],
   gauge: ({ rho, X, L, d }) => [ohmsOf(rho!, L!, d!) / X! - 1],
   'carey-foster': ({ X, Y, sigma, l1, l2, W }) => [careyFoster(X!, Y!, sigma!, l1!, l2!, W!)],

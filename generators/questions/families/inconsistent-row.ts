@@ -21,6 +21,7 @@ export const inconsistentRow: Family = {
         W: bridgeWire,
       },
       condition: [`X * ${other} = R * ${own}`],
+      fault: (columns) => unclear(columns.get('R')!.length, columns.get('l')!.length, columns.get('X')!),
       draw: (random) => drawRows(random, choice['gap'] === 'right'),
       asks: {
         row: {
@@ -35,6 +36,16 @@ export const inconsistentRow: Family = {
     };
   },
 };
+
+/** Why the rows make no question. */
+function unclear(known: number, lengths: number, X: readonly number[]): string | undefined {
+  if (known !== lengths) return 'as many resistances as null points';
+  if (X.length < 3 || X.length > ROWS.length) return 'three to eight rows';
+  const others = X.filter((_, row) => row !== farthest(X));
+  const spread = Math.max(...others) - Math.min(...others);
+  const off = Math.min(...others.map((one) => Math.abs(one - X[farthest(X)]!)));
+  return off > 2 * spread && off > 0.02 * Math.max(...others) ? undefined : 'one row stands out';
+}
 
 /** The row farthest, in proportion, from the middle of all. */
 function farthest(all: readonly number[]): number {
