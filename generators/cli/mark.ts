@@ -7,7 +7,6 @@ import type { ClassMarks } from '../marking/class-report.ts';
 import { changeInWords } from '../marking/class-report.ts';
 import { type Column, columnsOf, fullMarks } from '../marking/columns.ts';
 import { copies } from '../marking/copies.ts';
-import type { Decimal } from '../marking/entry.ts';
 import { headOf } from '../marking/heads.ts';
 import { markClass } from '../marking/mark-class.ts';
 import { marksCsv } from '../marking/marks-csv.ts';
@@ -37,7 +36,7 @@ const choice = (name: string, of: readonly string[], meaning: string): Flag => (
 const FLAGS: readonly Flag[] = [
   { name: 'out', many: false, takes: 'the path of a folder that is not there yet, or of an earlier marking of the same pack', meaning: 'the folder for the marks and reports' },
   { name: 'scheme', many: false, takes: `a name (${schemeNames().join(', ')}; default: ${USUAL_SCHEME}), or the path of your own`, meaning: 'the mark scheme' },
-  choice('decimal', ['point', 'comma'], 'the decimal sign in the answers and in the marks'),
+  { name: 'decimal', many: false, takes: 'one of point, comma (default: as the order says)', meaning: 'the decimal sign in the answers, the marks and the reports' },
   choice('slips', ['4', '2'], 'feedback slips on a page'),
   choice('pdf', ['yes', 'no'], 'whether the reports are printed too, or made as HTML alone'),
 ];
@@ -64,7 +63,6 @@ interface Asked {
   order: Order;
   scheme: Scheme;
   columns: Column[];
-  decimal: Decimal;
   words: Words;
   said: MarkingWords;
 }
@@ -72,11 +70,12 @@ interface Asked {
 async function readAsked(path: string, flags: Flags): Promise<Asked> {
   const ledger = await ledgerIn(resolve(path));
   if (!ledger) throw new UserMistake([{ file: path, what: 'there is no such file; a pack keeps its ledger in teacher/ledger.json' }]);
-  const order = checkOrder(ledger.order, knownNames(loadTables()), (field) => ({ file: path, field: `order.${fieldName(field)}` }));
+  const asked = checkOrder(ledger.order, knownNames(loadTables()), (field) => ({ file: path, field: `order.${fieldName(field)}` }));
+  const order = { ...asked, ...(flags['decimal'] !== undefined && { decimal: oneOf(flags, 'decimal', ['point', 'comma']) }) };
   if (order.readings === 'blank') throw new UserMistake([{ file: path, what: 'the students of this pack took the readings themselves, so that there is nothing to mark against' }]);
   const scheme = loadScheme(flags['scheme'] === undefined ? USUAL_SCHEME : String(flags['scheme']));
   const columns = columnsOf(scheme, experimentNamed(order.experiment), ledger.issues.map(({ sheet }) => sheet));
-  return { ledger, order, scheme, columns, decimal: oneOf(flags, 'decimal', ['point', 'comma']), words: loadWords(order.language, order.experiment), said: loadMarkingWords(order.language) };
+  return { ledger, order, scheme, columns, words: loadWords(order.language, order.experiment), said: loadMarkingWords(order.language) };
 }
 
 function oneOf<T extends string>(flags: Flags, name: string, values: readonly [T, ...T[]]): T {
@@ -86,16 +85,16 @@ function oneOf<T extends string>(flags: Flags, name: string, values: readonly [T
   return found;
 }
 
-async function prepare(folder: string, { order, ledger, scheme, decimal }: Asked): Promise<void> {
+async function prepare(folder: string, { order, ledger, scheme }: Asked): Promise<void> {
   if (existsSync(folder)) throw new UserMistake([{ file: folder, what: 'is there already; choose another with --out, so that no answers are written over' }]);
-  await wholeFolder(folder, (partial) => prepareMarking(partial, { order, issues: ledger.issues, scheme, decimal }));
+  await wholeFolder(folder, (partial) => prepareMarking(partial, { order, issues: ledger.issues, scheme }));
   process.stdout.write(`Type the answers in ${join(folder, 'typing.html')}, or in ${join(folder, 'answers.csv')} with a spreadsheet.\n`);
 }
 
 const programFor = ({ order }: Asked) => ({ issue }: { issue: Ledger['issues'][number] | AnswerRow['issue'] }) => programOf(experimentNamed(order.experiment), issue.sheet);
 
 async function markAnswers(path: string, asked: Asked): Promise<Omit<ClassMarks, 'changes'>> {
-  const { ledger, columns, scheme, said, decimal, words } = asked;
+  const { ledger, order: { decimal }, columns, scheme, said, words } = asked;
   const { symbols } = words.spoken;
   const { rows, notices } = readAnswers(await bytesOf(path), basename(path), ledger.issues, { columns, symbols, heads: said.heads, decimal });
   const swapped = swappedColumns(rows, columns, (column) => `"${headOf(column, symbols, said.heads)}"`, programFor(asked));
@@ -124,7 +123,7 @@ async function bytesOf(path: string): Promise<Uint8Array> {
 const RECORD = 'marking.json';
 
 async function finish(folder: string, marks: Omit<ClassMarks, 'changes'>, asked: Asked, { per, pdf }: { per: 2 | 4; pdf: boolean }): Promise<void> {
-  const { ledger, order, decimal, words, said } = asked;
+  const { ledger, order, words, said } = asked;
   mendFolder(folder);
   const heads = marks.columns.map((column) => headOf(column, words.spoken.symbols, said.heads));
   const record = makeRecord({ orderDigest: ledger.orderDigest, scheme: marks.scheme, heads }, marks.students);
@@ -132,7 +131,7 @@ async function finish(folder: string, marks: Omit<ClassMarks, 'changes'>, asked:
   const changed = before && changes(before, record);
   await wholeFolder(folder, async (partial) => {
     await writeFile(join(partial, RECORD), `${JSON.stringify(record, null, 1)}\n`);
-    await writeFile(join(partial, 'marks.csv'), marksCsv(marks.students, marks.columns, words.spoken.symbols, said, decimal));
+    await writeFile(join(partial, 'marks.csv'), marksCsv(marks.students, marks.columns, words.spoken.symbols, said, order.decimal));
     const made = await writeReports({ folder: partial, order, marks: { ...marks, ...(changed && { changes: changed }) }, words, said, per });
     if (!pdf) return;
     const press = await openPress();

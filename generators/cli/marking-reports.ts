@@ -5,6 +5,7 @@ import { type ClassMarks, classPage } from '../marking/class-report.ts';
 import { feedbackSlip } from '../marking/feedback.ts';
 import type { MarkingWords } from '../marking/words.ts';
 import type { Order } from '../order/schema.ts';
+import { bodyHtml } from '../press/documents.ts';
 import { facesFor } from '../press/fonts.ts';
 import type { Press } from '../press/print.ts';
 import { templates } from '../press/templates.ts';
@@ -41,7 +42,7 @@ export async function printReports(folder: string, made: readonly { file: string
 function* reports({ order, marks, words, said, per }: ReportWork): Generator<{ file: string; html: string }> {
   const environment = templates();
   const title = `${words.experiment.title}${order.title && ` · ${order.title}`}`;
-  const labels = { ...said.heads, row: (words.sheet['row'] as string) };
+  const labels = { ...said.heads, row: said.feedback.row };
   const common = { order, title, labels };
   yield { file: 'class', html: documentHtml(environment, { ...common, words: said.class }, [classPage(marks, words.spoken, said)]) };
   const slips = marks.students.filter(({ absent }) => !absent);
@@ -62,7 +63,7 @@ interface Settings {
 /** One document whole in itself, as the sheets are. */
 function documentHtml(environment: nunjucks.Environment, { order, ...told }: Settings, pages: readonly object[]): string {
   const settings = { lang: order.language, ...told, pages, print: { ...order, orientation: 'portrait', short: true } };
-  const body = environment.render('marking/body.njk', settings);
+  const body = bodyHtml(environment, 'marking/body.njk', settings, order.decimal);
   const faces = facesFor(body.replace(/<math[^]*?<\/math>|<[^>]*>/g, ''));
   const families = ['STIX Two Text', ...faces.map(({ family }) => family), 'STIX Two Math'].map((family) => `'${family}'`).join(', ');
   return environment.render('marking/document.njk', { ...settings, body, faces, typefaces: `${families}, serif` });

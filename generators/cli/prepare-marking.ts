@@ -51,7 +51,7 @@ export async function prepareAgain(folder: string, made: string, toMark: ToMark,
   else process.stderr.write(`${before} is no answers file that rows can be added to, and stays as it is; slidewire mark ${join(folder, 'ledger.json')} --out DIR makes a new one with all sheets\n`);
 }
 
-function typingOf({ order, issues, scheme = loadScheme(USUAL_SCHEME), decimal = 'point' }: ToMark): Typing | undefined {
+function typingOf({ order, issues, scheme = loadScheme(USUAL_SCHEME), decimal = order.decimal }: ToMark): Typing | undefined {
   if (order.readings === 'blank' || issues.length === 0) return undefined;
   const experiment = experimentNamed(order.experiment);
   const columns = columnsOf(scheme, experiment, issues.map(({ sheet }) => sheet));

@@ -22,6 +22,7 @@ const READINGS = ['printed', 'blank'] as const;
 const PAPERS = ['A4', 'Letter'] as const;
 const SIZES = ['normal', '18pt', '24pt'] as const;
 const SYMBOLS = ['IEC', 'zigzag'] as const;
+const DECIMALS = ['point', 'comma'] as const;
 const TIES = ['even', 'up'] as const;
 
 /**
@@ -108,6 +109,10 @@ export function orderSchema(known: Known) {
     tables: yesOrNo().prefault('no').register(entries, {
       ...YES_OR_NO,
       meaning: 'whether four-figure tables may be used, so that their rounding is accepted',
+    }),
+    decimal: choice(DECIMALS).prefault('point').register(entries, {
+      ...oneOf(DECIMALS),
+      meaning: 'the decimal sign in all that is printed and in what is marked',
     }),
     reasons: yesOrNo().prefault('no').register(entries, {
       ...YES_OR_NO,

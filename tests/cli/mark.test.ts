@@ -84,12 +84,28 @@ describe('a class that is marked', () => {
     for (const html of [feedback, page]) expect(html).not.toMatch(/<script|src="http|href="http/);
   });
 
-  test('with a decimal comma reads and writes commas', async () => {
-    const rows = keyRows.map((cells) => cells.map((cell, i) => (i < 3 ? cell : cell.replace('.', ','))));
-    const text = [['roll', 'name', 'code', ...HEADS], ...rows].map((cells) => cells.map((cell) => (cell.includes('"') ? `"${cell.replaceAll('"', '""')}"` : cell)).join(';')).join('\n');
-    const { code, out } = await mark(text, undefined, '--decimal', 'comma', '--scheme', 'strict');
-    expect(code).toBe(0);
-    expect(readFileSync(`${out}/marks.csv`, 'utf8')).toContain(';17;17;3;3;1;3;3;3;1;');
+  describe('with a decimal comma', () => {
+    const withCommas = (rows: readonly (readonly string[])[]) => [['roll', 'name', 'code', ...HEADS], ...rows.map((cells) => cells.map((cell, i) => (i < 3 ? cell : cell.replace('.', ','))))].map((cells) => cells.map((cell) => (cell.includes('"') ? `"${cell.replaceAll('"', '""')}"` : cell)).join(';')).join('\n');
+
+    test('that the flag asks for, reads and writes commas', async () => {
+      const { code, out } = await mark(withCommas(keyRows), undefined, '--decimal', 'comma', '--scheme', 'strict');
+      expect(code).toBe(0);
+      expect(readFileSync(`${out}/marks.csv`, 'utf8')).toContain(';17;17;3;3;1;3;3;3;1;');
+    });
+
+    test('that the order asks for, needs no flag, and stands in the reports', async () => {
+      const own = write('comma.json', ledgerText(makeLedger({ ...head, order: { ...order, decimal: 'comma' } }, issues)));
+      const wrong = changed((rows) => {
+        rows[0]![6] = '0.444 mm';
+        rows[0]![3] = rows[0]![3]!.split(' ')[0]!;
+      });
+      const out = at('comma');
+      expect(await slidewire(['mark', own, write('comma.csv', withCommas(wrong)), '--out', out, '--pdf', 'no'])).toMatchObject({ code: 0, err: '' });
+      expect(readFileSync(`${out}/marks.csv`, 'utf8')).toContain('14,5;17;');
+      const [feedback, page] = ['feedback-1', 'class'].map((name) => textIn(`${out}/${name}.html`).replace(/<svg[^]*?<\/svg>/g, ''));
+      expect(feedback).toContain('0,444\u00a0mm');
+      for (const html of [feedback!, page!]) expect(html.replace(/<[^>]*>/g, ' ')).not.toMatch(/\d\.\d/);
+    });
   });
 
   test('a student who has no row is told of and not entered', async () => {

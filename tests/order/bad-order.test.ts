@@ -6,7 +6,7 @@ import { linesOf } from './lines.ts';
 const WIRE = 'wires: constantan, SWG 28, 60 cm\n';
 const EXAMPLE = '"constantan, SWG 28, 60 cm"';
 const refusal = (yaml: string) => linesOf(() => readOrder(yaml, 'order.yaml', known));
-const KEYS = 'title, experiment, class, wires, box, gap, rows, window, hands, sections, readings, drawn, latitude, paper, size, symbols, rounding, tables, limits, resistivity, double-sided, singles, language, seed';
+const KEYS = 'title, experiment, class, wires, box, gap, rows, window, hands, sections, readings, drawn, latitude, paper, size, symbols, rounding, tables, decimal, reasons, limits, resistivity, double-sided, singles, language, seed';
 const SECTIONS = 'practice (one page), record (all), or a list of aim, apparatus, circuit, formula, check, procedure, observations, working, result, precautions, errors, viva, cautions';
 const PLUGS = 'plug values in ohms such as "0.5 1 2 2 5", each from 0.01 to 10000';
 const WINDOW = 'two lengths in cm such as 40-60, between 5 and 95 and at least 5 apart';

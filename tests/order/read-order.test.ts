@@ -20,7 +20,7 @@ describe('an order', () => {
       box: [0.1, 0.2, 0.2, 0.5, 1, 2, 2, 5, 10, 20],
       gap: 'left', rows: 4, window: [40, 60], hands: 'usual', sections: [...SECTIONS], readings: 'printed',
       drawn: [], latitude: { l: 0.1, n: 1, L: 0.1 },
-      paper: 'A4', size: 'normal', symbols: 'IEC', rounding: 'even', tables: false, limits: { l: 0.1, R: 0 },
+      paper: 'A4', size: 'normal', symbols: 'IEC', rounding: 'even', tables: false, decimal: 'point', reasons: false, limits: { l: 0.1, R: 0 },
       resistivity: 'openstax-college', 'double-sided': false, singles: true, language: 'en',
     });
   });
@@ -35,6 +35,7 @@ describe('an order', () => {
     ['a box in a line', 'box: 1 2 2 5', { box: [1, 2, 2, 5] }],
     ['a box with commas', 'box: 0.5, 1,2', { box: [0.5, 1, 2] }],
     ['a box with decimal commas', 'box: 0,5; 1; 2', { box: [0.5, 1, 2] }],
+    ['a decimal comma in print', 'decimal: Comma', { decimal: 'comma' }],
     ['the other gap', 'gap: RIGHT', { gap: 'right' }],
     ['rows in quotation marks', 'rows: "6"', { rows: 6 }],
     ['a window', 'window: 30-70', { window: [30, 70] }],
@@ -94,11 +95,11 @@ const FLAGS = {
   title: 'Class 12', experiment: 'combination', class: 'a.csv', wire: ['constantan, SWG 28, 60 cm', 'AWG 30 nichrome 0.5 m'], box: '1 2 2 5',
   gap: 'right', rows: '5', window: '30-70', hands: 'hurried', sections: 'aim,result', readings: 'blank',
   drawn: 'scale rule', 'latitude-null': '0.2', 'latitude-gauge': '2', 'latitude-length': '0', paper: 'Letter', size: '24pt',
-  symbols: 'zigzag', rounding: 'up', tables: 'yes', 'limit-l': '0.05', 'limit-r': '0.5', resistivity: 'ncert', 'double-sided': 'yes', singles: 'no', language: 'en', seed: '007',
+  symbols: 'zigzag', rounding: 'up', tables: 'yes', decimal: 'comma', reasons: 'yes', 'limit-l': '0.05', 'limit-r': '0.5', resistivity: 'ncert', 'double-sided': 'yes', singles: 'no', language: 'en', seed: '007',
 };
 const FILE = `title: Class 12\nexperiment: combination\nclass: a.csv\nwires:\n- constantan, SWG 28, 60 cm\n- AWG 30 nichrome 0.5 m\nbox: 1 2 2 5
 gap: right\nrows: 5\nwindow: 30-70\nhands: hurried\nsections: aim,result\nreadings: blank\ndrawn: scale rule\nlatitude:\n  l: 0.2\n  n: 2\n  L: 0\npaper: Letter\nsize: 24pt\nsymbols: zigzag\nrounding: up
-tables: yes\nlimits:\n  l: 0.05\n  R: 0.5\nresistivity: ncert\ndouble-sided: yes\nsingles: no\nlanguage: en\nseed: 007\n`;
+tables: yes\ndecimal: comma\nreasons: yes\nlimits:\n  l: 0.05\n  R: 0.5\nresistivity: ncert\ndouble-sided: yes\nsingles: no\nlanguage: en\nseed: 007\n`;
 
 describe('flags', () => {
   test('exist for every entry', () => {
