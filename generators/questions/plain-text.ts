@@ -11,7 +11,7 @@ const LOWERED: Record<string, string> = { 0: '₀', 1: '₁', 2: '₂', 3: '₃'
  */
 export function plainText(tex: string): string {
   const reader = { tex, at: 0 };
-  return sequence(reader, '').replace(/ {2,}/g, ' ').replace(/ °(?!C)/g, '°').trim();
+  return sequence(reader, '').replace(/ *= */g, ' = ').replace(/ {2,}/g, ' ').replace(/ °(?!C)/g, '°').trim();
 }
 
 interface Reader {

@@ -10,6 +10,7 @@ test.each([
   ['\\overline{d} = {-0.02}\\;\\mathrm{mm}', 'd̄ = −0.02 mm'],
   ['20\\;{}^{\\circ}\\mathrm{C}', '20 °C'],
   ['60\\;{}^{\\circ}', '60°'],
+  ['\\alpha = \\frac{k - 1}{t_2}', 'α = (k − 1) / t₂'],
 ])('%s is %s', (tex, text) => expect(plainText(tex)).toBe(text));
 
 test('a command that it does not know is a mistake of the program', () => {

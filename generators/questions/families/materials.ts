@@ -52,7 +52,7 @@ export const materials: Family = {
         resistivity: { finds: ['rho1'], algebra: 2, steps: [fromNull, { id: 'rho1', as: `k * rho2 * L2 * ${s1} / (L1 * ${s2})`, slips: unlike(round, 'k * rho2 * L2 * d1 / (L1 * d2)', 'k * rho2 * L2 * A2 / (L1 * A1)') }] },
         length: { finds: ['L1'], algebra: 2, steps: [fromNull, { id: 'L1', as: `k * rho2 * L2 * ${s1} / (rho1 * ${s2})`, slips: unlike(round, 'k * rho2 * L2 * d1 / (rho1 * d2)', 'k * rho2 * L2 * A2 / (rho1 * A1)') }] },
         ...(round
-          ? { diameter: { finds: ['d1'], algebra: 3 as const, steps: [fromNull, { id: 'd1', as: 'd2 * sqrt(rho1 * L1 / (k * rho2 * L2))', slips: { 'root not taken': 'd2 * rho1 * L1 / (k * rho2 * L2)' } }] } }
+          ? { diameter: { finds: ['d1'], algebra: 2 as const, steps: [fromNull, { id: 'd1', as: 'd2 * sqrt(rho1 * L1 / (k * rho2 * L2))', slips: { 'root not taken': 'd2 * rho1 * L1 / (k * rho2 * L2)' } }] } }
           : { 'cross-section': { finds: ['A1'], algebra: 2 as const, steps: [fromNull, { id: 'A1', as: 'A2 * rho1 * L1 / (k * rho2 * L2)', slips: { 'lengths exchanged': 'A2 * rho1 * L2 / (k * rho2 * L1)' } }] } }),
       },
     };

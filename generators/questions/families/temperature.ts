@@ -54,13 +54,13 @@ export const temperature: Family = {
         },
         'null from the resistance': {
           finds: ['l2'],
-          algebra: 3,
+          algebra: 2,
           steps: [
             { id: 'X2', as: 'X1 * (1 + alpha * t2) / (1 + alpha * t1)' },
             { id: 'l2', as: nullAt(choice, 'W * X2 / (X2 + Y)'), slips: { 'wrong end': nullAt(choice, 'W * Y / (X2 + Y)'), 'coil taken as cold': nullAt(choice, 'W * X1 / (X1 + Y)') } },
           ],
         },
-        'hot from the resistance': { finds: ['t2'], algebra: 3, drawnBy: 'null from the resistance', steps: [hotCoil, { id: 't2', as: '((1 + alpha * t1) * X2 / X1 - 1) / alpha', slips: { 'one not taken off': '(1 + alpha * t1) * X2 / (X1 * alpha)' } }] },
+        'hot from the resistance': { finds: ['t2'], algebra: 2, drawnBy: 'null from the resistance', steps: [hotCoil, { id: 't2', as: '((1 + alpha * t1) * X2 / X1 - 1) / alpha', slips: { 'one not taken off': '(1 + alpha * t1) * X2 / (X1 * alpha)' } }] },
         'coefficient from the resistance': { finds: ['alpha'], algebra: 3, drawnBy: 'null from the resistance', steps: [hotCoil, coefficient] },
         hot: { finds: ['t2'], algebra: 2, drawnBy: 'null', steps: [k, { id: 't2', as: '(k * (1 + alpha * t1) - 1) / alpha', slips: { 'one not taken off': 'k * (1 + alpha * t1) / alpha' } }] },
       },
