@@ -14,8 +14,6 @@ export interface PracticeSet {
   wires: number[];
   /** What lay behind the readings: the bench is set up again from it. */
   truth: Record<string, number>;
-  /** The record comes filled in, with mistakes to be found. */
-  isFinished: boolean;
   /** The streams that it was drawn from: the same names give the same apparatus again. */
   streams: Streams;
 }
@@ -36,8 +34,8 @@ export function makeSet(experiment: Experiment, kit: Kit, code: SetCode): Practi
     const observed = experiment.observe(ask, own);
     if (!observed) continue;
     const { form, readings, truth, finished } = observed;
-    const sheet: Sheet = { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: kit.conventions };
-    return { code, sheet, ask, wires, truth, isFinished: finished !== undefined, streams: own };
+    const sheet: Sheet = { format: 1, edition: experiment.edition, experiment: experiment.id, origin: 'generated', form, readings, conventions: kit.conventions, ...(finished && { finished }) };
+    return { code, sheet, ask, wires, truth, streams: own };
   }
   throw new Error(`no usable set of readings for ${code} in ${MOST_FAILURES} draws`);
 }

@@ -6,11 +6,12 @@ import { fileURLToPath } from 'node:url';
 import Eleventy from '@11ty/eleventy';
 import type { Experiment } from '../../experiments/experiment.ts';
 import { experiments } from '../../experiments/index.ts';
-import type { BridgeWords } from '../../figures/bench/bridge.ts';
 import { makeSet } from '../../practice/make-set.ts';
 import { placesOf } from '../../practice/places.ts';
-import type { BenchWords, GaugeWords, MineWords, PracticeWords } from '../../practice/page/data.ts';
+import type { MineWords } from '../../practice/page/data.ts';
 import { MATHS_CUT } from '../../press/maths-face.ts';
+import type { Family } from '../../questions/family.ts';
+import { families } from '../../questions/index.ts';
 import { symbolLine } from '../../quantities/working.ts';
 import type { Verdict } from '../../quantities/step.ts';
 import { programOf } from '../../sheets/issue.ts';
@@ -19,42 +20,62 @@ import { worksheetView } from '../../sheets/view.ts';
 import { loadSiteWords, loadTables, loadWords } from '../content.ts';
 import { loadMarkingWords } from '../marking-content.ts';
 import { benchView } from './bench-view.ts';
-import { mineScript, pageScript, practiceScript } from './bundle.ts';
-import { pageWords } from './page-words.ts';
-import { DEFAULT_SET, type PracticePage, isWorkedOut, practicePage } from './practice-page.ts';
+import { type ChoiceWords, groupsOf } from './groups.ts';
+import { faultsScript, mineScript, pageScript, practiceScript } from './bundle.ts';
+import { type SiteWords as ExperimentWords, faultsWords, pageWords } from './page-words.ts';
+import { DEFAULT_SET, type PracticePage, practicePage } from './practice-page.ts';
+import type { QuestionSiteWords } from './question-page.ts';
+import { catalogue, questionPages, writeQuestionScripts } from './question-site.ts';
 import { reference } from './reference.ts';
 import { siteTemplates } from './site-templates.ts';
 
 const require = createRequire(import.meta.url);
 const templates = fileURLToPath(new URL('../../../templates/', import.meta.url));
 
-const WHOLE: SiteContents = { experiments: Object.values(experiments), myReadings: true };
+const WHOLE: SiteContents = { experiments: Object.values(experiments), myReadings: true, families };
 
 /** The words of the site's pages. */
-type SiteWords = Record<string, unknown> & { practice: PracticeWords; bench: BridgeWords & { says: BenchWords }; gauge: Omit<GaugeWords, 'figures'>; mine: MineWords };
+type SiteWords = Record<string, unknown> & ExperimentWords & { mine: MineWords; questions: QuestionSiteWords; experiments: ChoiceWords };
 
 /** What a site holds. */
 export interface SiteContents {
   experiments: readonly Experiment[];
   /** Pages on which students work readings that they really took. */
   myReadings: boolean;
+  /** Families that have a page of questions; none where left out. */
+  families?: readonly Family[];
 }
 
 /** Writes the whole site into a folder. */
-export async function buildSite(folder: string, language: string, { experiments: of, myReadings }: SiteContents = WHOLE): Promise<void> {
+export async function buildSite(folder: string, language: string, { experiments: of, myReadings, families: asked = [] }: SiteContents = WHOLE): Promise<void> {
   const tables = loadTables();
   const site = loadSiteWords(language) as unknown as SiteWords;
-  const practice = of.filter((experiment) => isWorkedOut(experiment, tables)).map((experiment) => practicePage(experiment, tables, loadWords(language, experiment.id)));
+  const marking = loadMarkingWords(language);
+  const practice = of.map((experiment) => practicePage(experiment, tables, loadWords(language, experiment.id), marking));
   await mkdir(join(folder, 'experiments'), { recursive: true });
+  const questions = questionPages(asked, language, site.questions);
   const mine = myReadings ? practice.filter(canBeTaken) : [];
-  await writePages(folder, { site, language, practice: practice.map((one) => withLists(one, site)), mine: mine.map((one) => withLists(one, site)), reference: reference(tables, practice) });
+  const listed = practice.map((one) => withLists(one, site));
+  await writePages(folder, {
+    site,
+    language,
+    // The pages that every page names, in this order.
+    pages: ['experiments', ...(questions.length > 0 ? ['questions'] : []), ...(mine.length > 0 ? ['my-readings'] : []), 'reference', 'about'],
+    practice: listed.filter(({ isFinished }) => !isFinished),
+    faults: listed.filter(({ isFinished }) => isFinished),
+    groups: groupsOf(listed, site.experiments),
+    mine: mine.map((one) => withLists(one, site)),
+    reference: reference(tables, practice),
+    ...catalogue(questions, language),
+  });
   await writeScripts(folder, { practice, mine }, site, language);
+  await writeQuestionScripts(folder, questions, site, language);
   await writeLook(folder);
   await writeOffline(folder);
 }
 
 /** Lists that the template walks: working beyond the record, and the key. */
-function withLists(one: PracticePage, site: SiteWords): object {
+function withLists(one: PracticePage, site: SiteWords): PracticePage & Record<string, unknown> {
   const { experiment, kit, page, words } = one;
   const { layout } = experiment;
   const { sheet } = makeSet(experiment, kit, DEFAULT_SET);
@@ -122,7 +143,8 @@ async function writeScripts(folder: string, { practice, mine }: { practice: read
   await writeFile(join(folder, 'look.js'), await pageScript('look'));
   const marking = loadMarkingWords(language);
   const write = async (path: string, { experiment: { id } }: PracticePage, text: Promise<string>) => writeFile(join(folder, path, `${id}.js`), await text);
-  await Promise.all(practice.map((one) => write('experiments', one, practiceScript(one, pageWords(one, words, marking)))));
+  const scriptOf = (one: PracticePage) => (one.isFinished ? faultsScript(one, faultsWords(one, words, marking)) : practiceScript(one, pageWords(one, words, marking)));
+  await Promise.all(practice.map((one) => write('experiments', one, scriptOf(one))));
   if (mine.length > 0) await mkdir(join(folder, 'my-readings'), { recursive: true });
   await Promise.all(mine.map((one) => write('my-readings', one, mineScript(one, { ...pageWords({ ...one, hasBench: false, hasGauge: false }, words, marking), mine: words.mine }))));
 }

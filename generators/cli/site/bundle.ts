@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { readyFormulas } from '../../practice/ready-formulas.ts';
-import type { MineData, PageData } from '../../practice/page/data.ts';
+import type { FaultsData, MineData, PageData } from '../../practice/page/data.ts';
 import { bundle, generators } from '../../press/bundle.ts';
 import type { PracticePage } from './practice-page.ts';
 
@@ -30,6 +30,9 @@ export const practiceScript = (page: PracticePage, words: PageData['words']) =>
     from: 'practice',
     takes: { ...(Object.keys(page.kit.conventions.drawn).length > 0 && { drawnSlots: 'drawn' }), ...(page.hasBench && { startBench: 'page/bench' }), ...(page.hasGauge && { startGauge: 'page/gauge' }) },
   });
+
+/** The script of a page on which a finished record is judged. */
+export const faultsScript = (page: PracticePage, words: FaultsData['words']) => experimentScript(page, words, { name: 'startFaults', from: 'faults', takes: {} });
 
 /** The script of a page for readings that were really taken. */
 export const mineScript = (page: PracticePage, words: MineData['words']) => experimentScript(page, words, { name: 'startMine', from: 'mine', takes: {} });

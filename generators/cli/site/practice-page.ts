@@ -2,13 +2,15 @@ import { circuits } from '../../experiments/circuits.ts';
 import type { Experiment } from '../../experiments/experiment.ts';
 import { orderFromFlags } from '../../order/read-order.ts';
 import type { Order } from '../../order/schema.ts';
+import type { MarkingWords } from '../../marking/words.ts';
 import type { StudentBench } from '../../practice/bench.ts';
 import { type Fillings, type ReadySentences, fillings } from '../../practice/fillings.ts';
 import type { Kit } from '../../practice/kit.ts';
 import { type PracticeSet, makeSet } from '../../practice/make-set.ts';
 import { placesOf } from '../../practice/places.ts';
-import { gaugeBench } from '../../practice/screw-gauge.ts';
+import { recordSlots } from '../../practice/record-slots.ts';
 import { benchOf } from '../../practice/set-bench.ts';
+import { gaugeBench } from '../../practice/screw-gauge.ts';
 import { setCode } from '../../practice/set-code.ts';
 import { evaluate } from '../../quantities/evaluate.ts';
 import type { Program } from '../../quantities/program.ts';
@@ -17,6 +19,7 @@ import { programOf } from '../../sheets/issue.ts';
 import { type WorksheetPage, worksheetPage } from '../../sheets/pages.ts';
 import { type Tables, askFor } from '../../sheets/tables.ts';
 import { type Words, knownNames } from '../content.ts';
+import { mistakeWords } from './page-words.ts';
 import { prose } from './site-templates.ts';
 
 /** The set that a page shows where no address names one, and without scripts. */
@@ -38,6 +41,8 @@ export interface PracticePage {
   /** Quantities that can be negative, and those that are written with a power of ten. */
   signed: string[];
   scientific: string[];
+  /** The record comes filled in, for its mistakes to be found. */
+  isFinished: boolean;
   /** Its readings can be taken on the bench in the page; what stands on it is of the set that the page comes with. */
   hasBench: boolean;
   bench?: StudentBench;
@@ -45,22 +50,19 @@ export interface PracticePage {
   hasGauge: boolean;
 }
 
-/** Whether a student works the record out; one that comes filled in, for its mistakes to be found, is for paper alone so far. */
-export function isWorkedOut(experiment: Experiment, tables: Tables): boolean {
-  return !makeSet(experiment, makeKit(usualOrder(experiment, tables), experiment, tables), DEFAULT_SET).isFinished;
-}
-
-const usualOrder = (experiment: Experiment, tables: Tables) => orderFromFlags({ experiment: experiment.id, seed: 'practice' }, knownNames(tables));
-
-export function practicePage(experiment: Experiment, tables: Tables, words: Words): PracticePage {
-  const order = usualOrder(experiment, tables);
+/** The page of an experiment; marking has the words for the slips, which the key of a record with mistakes names. */
+export function practicePage(experiment: Experiment, tables: Tables, words: Words, marking: Pick<MarkingWords, 'slips'>): PracticePage {
+  const order = orderFromFlags({ experiment: experiment.id, seed: 'practice' }, knownNames(tables));
   const kit = makeKit(order, experiment, tables);
   const sets = Array.from({ length: SAMPLES }, (_, i) => makeSet(experiment, kit, setCode(i)));
   const programs = [...new Set([...sets.map(({ sheet }) => sheet.form), ...decidedForms(experiment, sets)].map((form) => programOf(experiment, { form })))];
   const first = makeSet(experiment, kit, DEFAULT_SET);
   const pageOf = (set: PracticeSet) => worksheet(set, order, experiment, words);
   const page = pageOf(first);
-  const bench = benchOf(experiment, first);
+  const { finished } = first.sheet;
+  const steps = programOf(experiment, first.sheet);
+  // The readings of a finished record are not in question.
+  const bench = finished ? undefined : benchOf(experiment, first);
   const ready = sentences(experiment, kit, words, page, (wire) => pageOf({ ...first, ask: { ...kit.ask, wire: kit.wires[wire]!, others: [] } }));
   return {
     experiment,
@@ -69,10 +71,11 @@ export function practicePage(experiment: Experiment, tables: Tables, words: Word
     programs,
     ready,
     page,
-    hasGauge: gaugeBench(programOf(experiment, first.sheet), first) !== undefined,
+    isFinished: finished !== undefined,
+    hasGauge: !finished && gaugeBench(steps, first) !== undefined,
     hasBench: bench !== undefined,
     ...(bench && { bench }),
-    slots: fillings(first, programOf(experiment, first.sheet), experiment.layout, ready, words.spoken),
+    slots: { ...fillings(first, steps, experiment.layout, ready, words.spoken), ...(finished && recordSlots({ ...first.sheet, finished }, steps, experiment.layout, words.spoken, mistakeWords(marking, words.sheet))) },
     ...kindsOfNumbers(experiment, sets),
   };
 }

@@ -9,6 +9,7 @@ import type { startGauge } from './gauge.ts';
 import type { ReadySentences } from '../fillings.ts';
 import type { ReadyFormula } from '../formula.ts';
 import type { Kit } from '../kit.ts';
+import type { MistakeWords } from '../record-slots.ts';
 
 export type { BenchWords };
 
@@ -32,6 +33,9 @@ export interface GaugeWords extends Sentences<'nothing' | 'place' | 'slips' | 'o
 /** The words of a page for readings that were really taken. */
 export type MineWords = Sentences<'fault' | 'window' | 'row' | 'agree' | 'begin' | 'more' | 'next' | 'none'>;
 
+/** The words of a page on which a finished record is judged. */
+export type FaultsWords = Sentences<'follows' | 'mistake' | 'what' | 'instead'>;
+
 /** What the build writes into the script of one experiment. */
 export interface PageData {
   experiment: Experiment;
@@ -51,3 +55,6 @@ export interface PageData {
 
 /** The same of a page for readings that were really taken. */
 export type MineData = Omit<PageData, 'words'> & { words: PageData['words'] & { mine: MineWords } };
+
+/** The same of a page on which a finished record is judged; what was done wrong in a sentence, by the id of the mistake. */
+export type FaultsData = Omit<PageData, 'words'> & { words: PageData['words'] & { faults: FaultsWords; mistakes: MistakeWords } };

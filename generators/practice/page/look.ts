@@ -43,5 +43,19 @@ function startOffline(): void {
   if (location.protocol.startsWith('http') && 'serviceWorker' in navigator) navigator.serviceWorker.register(`${root}offline.js`).catch(() => {});
 }
 
+/** A link within a page moves to its place without changing the address, which may name a set. */
+function startLinks(): void {
+  addEventListener('click', (event) => {
+    const link = (event.target as Element).closest('a[href^="#"]');
+    const to = link && document.getElementById(link.getAttribute('href')!.slice(1));
+    if (!to) return;
+    event.preventDefault();
+    to.tabIndex = -1;
+    to.focus();
+    to.scrollIntoView();
+  });
+}
+
 startLook();
+startLinks();
 startOffline();

@@ -6,7 +6,7 @@ import { withOwnReadings } from '../set-bench.ts';
 import { type Place, placesOf } from '../places.ts';
 import type { Line } from '../../quantities/working.ts';
 import type { Sheet } from '../../sheets/sheet.ts';
-import type { SetCode } from '../set-code.ts';
+import { type SetCode, readSetCode } from '../set-code.ts';
 import type { PageData } from './data.ts';
 import { all } from './elements.ts';
 import type { Field } from './field.ts';
@@ -53,6 +53,9 @@ export interface SetNotebook extends Notebook {
   /** Readings that the student took on the bench, by place. */
   own: Texts;
 }
+
+/** The code in the address of the page; else that of the set which the page came with. */
+export const codeOfPage = (): SetCode => readSetCode(location.hash) ?? (document.body.dataset['set'] as SetCode);
 
 /** Makes the set of a code, shows it in the page's slots, and takes up what was written in it before, with the readings that the student took on its bench. */
 export function openSet({ experiment, kit, ready, words, drawnSlots }: PageData, code: SetCode): SetNotebook {

@@ -1,10 +1,9 @@
 import { provideFormulas } from '../formula.ts';
-import { type SetCode, readSetCode } from '../set-code.ts';
 import type { PageData } from './data.ts';
 import { startChoices } from './choices.ts';
 import { putFields } from './fields.ts';
 import { type Texts, keep } from './kept.ts';
-import { type SetNotebook, benchName, openSet } from './notebook.ts';
+import { type SetNotebook, benchName, codeOfPage, openSet } from './notebook.ts';
 import { rowByRow } from './rows.ts';
 import { setTools } from './tools.ts';
 
@@ -12,15 +11,14 @@ import { setTools } from './tools.ts';
 export function startPractice(data: PageData): void {
   provideFormulas(data.formulas);
   let notebook: SetNotebook;
-  const code = () => readSetCode(location.hash) ?? (document.body.dataset['set'] as SetCode);
   const putChoices = startChoices(() => notebook, data.words.practice);
   const show = () => {
-    notebook = openSet(data, code());
+    notebook = openSet(data, codeOfPage());
     putFields(notebook, data);
     putChoices();
   };
   const take = (own: Texts) => {
-    keep(benchName(data.kit.experiment, code()), Object.keys(own).length === 0 ? {} : { ...notebook.own, ...own });
+    keep(benchName(data.kit.experiment, codeOfPage()), Object.keys(own).length === 0 ? {} : { ...notebook.own, ...own });
     show();
     return notebook;
   };

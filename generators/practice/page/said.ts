@@ -1,5 +1,5 @@
 import { fill } from '../../quantities/spoken.ts';
-import type { Line } from '../../quantities/working.ts';
+import { type Line, symbolLine } from '../../quantities/working.ts';
 import { type Answer, figuresBefore, workingLines } from '../check.ts';
 import { formulaHtml } from '../fillings.ts';
 import type { Place } from '../places.ts';
@@ -17,7 +17,8 @@ export function showMarks({ known, places }: Notebook, words: PracticeWords): vo
   for (const element of all('[data-progress]')) element.textContent = progress;
 }
 
-function markOf(answer: Answer, words: PracticeWords): string {
+/** The word beside a place. */
+export function markOf(answer: Answer, words: PracticeWords): string {
   switch (answer.is) {
     case 'empty':
       return '';
@@ -46,7 +47,18 @@ export function say(notebook: Notebook, place: Place, words: PageData['words']):
     say(notebook, place, words);
     saidFor(place.key)?.querySelector<HTMLElement>('button, .all-open')?.focus();
   };
-  said.replaceChildren(make('p', {}, make('b', {}, `${labelOf(place.key)}: `), remark.says), linesOf(lines.slice(0, shown)), ...(lines.length === 0 ? [] : [opener(shown < lines.length, next, words.practice)]));
+  said.replaceChildren(make('p', {}, make('b', {}, titleOf(notebook, place, words), ': '), remark.says), linesOf(lines.slice(0, shown)), ...(lines.length === 0 ? [] : [opener(shown < lines.length, next, words.practice)]));
+}
+
+/** What a place is called, its symbol set as a formula where its label begins with it in words. */
+export function titleOf({ steps }: Pick<Notebook, 'steps'>, { id, key }: Place, { spoken }: PageData['words']): HTMLElement {
+  const label = labelOf(key);
+  const symbol = symbolLine(steps, id, spoken);
+  const title = make('span', {}, label);
+  if (!label.startsWith(symbol.spoken)) return title;
+  title.innerHTML = formulaHtml(symbol);
+  title.append(label.slice(symbol.spoken.length));
+  return title;
 }
 
 /** The working of a place alone, on the student's own figures before it. */
