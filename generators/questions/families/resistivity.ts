@@ -12,7 +12,7 @@ export const resistivity: Family = {
 const common: Body['quantities'] = {
   X: { tex: 'X', unit: 'Ω', values: ['1.50', '2.00', '2.50', '3.20', '4.00', '5.00', '6.40', '8.00'], neat: 'any', printed: [0.01, 50] },
   L: { tex: 'L', unit: 'm', values: ['0.400', '0.500', '0.600', '0.750', '0.800', '1.000', '1.200'], neat: 'any', printed: [0.05, 20] },
-  rho: { tex: '\\rho', unit: 'Ω m', values: RESISTIVITIES, neat: 'any' },
+  rho: { tex: '\\rho', unit: 'Ω m', values: RESISTIVITIES, neat: 'any', printed: [1e-8, 2e-6] },
 };
 
 const round: Body = {

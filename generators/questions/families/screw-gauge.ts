@@ -17,7 +17,7 @@ export const screwGauge: Family = {
       z: { tex: 'n_0', unit: '', values: { from: 1, to: 6, step: '1' }, between: ['0', 'N'], mayBeLeast: true, neat: 1 },
       e: { ...mm('e', ['0.02', '0.03', '0.05', '-0.02', '-0.03', '-0.05']), between: [undefined, undefined], digits: { decimals: 2 } },
       D: { ...mm('D', []), digits: { decimals: 2 } },
-      d: { ...mm('d', []), digits: { decimals: 2 } },
+      d: { ...mm('d', []), digits: { decimals: 2 }, printed: [0.1, 3] },
     },
     condition: zero === 'known' ? ['d = m + n * c - e'] : ['c * N = p', zero === 'positive' ? 'e = z * c' : 'e = (z - N) * c', 'd = m + n * c - e'],
     holds: zero === 'known' ? {} : { 'the zero is near': zero === 'negative' ? 'z - N / 2' : 'N / 2 - z' },

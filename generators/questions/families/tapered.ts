@@ -8,7 +8,7 @@ export const tapered: Family = {
   id: 'tapered',
   tags: ['metre-bridge', 'wires'],
   body: {
-    quantities: { P: ohms('P'), Q: ohms('Q'), a: diameter('a'), b: diameter('b'), l: nullPoint('l'), W: bridgeWire },
+    quantities: { P: ohms('P'), Q: ohms('Q'), a: diameter('a'), b: { ...diameter('b'), printed: [0.15, 1] }, l: nullPoint('l'), W: bridgeWire },
     condition: ['P * a * (W - l) = Q * b * l'],
     asks: {
       null: { finds: ['l'], algebra: 3, steps: [{ id: 'l', marks: 2, as: 'W * P * a / (P * a + Q * b)', slips: { 'wire taken as uniform': 'W * P / (P + Q)', 'ends exchanged': 'W * P * b / (P * b + Q * a)' } }] },
