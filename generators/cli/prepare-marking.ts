@@ -5,7 +5,6 @@ import { join } from 'node:path';
 import { experimentNamed } from '../experiments/index.ts';
 import { blankAnswers } from '../marking/answers-file.ts';
 import { columnsOf } from '../marking/columns.ts';
-import type { Decimal } from '../marking/entry.ts';
 import { grownAnswers } from '../marking/grown-answers.ts';
 import type { Scheme } from '../marking/scheme.ts';
 import type { Order } from '../order/schema.ts';
@@ -22,7 +21,6 @@ export interface ToMark {
   order: Order;
   issues: readonly Issue[];
   scheme?: Scheme;
-  decimal?: Decimal;
 }
 
 const ANSWERS = 'answers.csv';
@@ -51,13 +49,13 @@ export async function prepareAgain(folder: string, made: string, toMark: ToMark,
   else process.stderr.write(`${before} is no answers file that rows can be added to, and stays as it is; slidewire mark ${join(folder, 'ledger.json')} --out DIR makes a new one with all sheets\n`);
 }
 
-function typingOf({ order, issues, scheme = loadScheme(USUAL_SCHEME), decimal = order.decimal }: ToMark): Typing | undefined {
+function typingOf({ order, issues, scheme = loadScheme(USUAL_SCHEME) }: ToMark): Typing | undefined {
   if (order.readings === 'blank' || issues.length === 0) return undefined;
   const experiment = experimentNamed(order.experiment);
   const columns = columnsOf(scheme, experiment, issues.map(({ sheet }) => sheet));
   if (columns.length === 0) return undefined;
   const { symbols } = loadWords(order.language, order.experiment).spoken;
-  return { experiment, issues, columns, scheme, decimal, symbols, words: loadMarkingWords(order.language) };
+  return { experiment, issues, columns, scheme, decimal: order.decimal, symbols, words: loadMarkingWords(order.language) };
 }
 
 const layoutOf = ({ columns, symbols, words, decimal }: Typing) => ({ columns, symbols, heads: words.heads, decimal });

@@ -9,8 +9,8 @@ export interface Bar {
   says: string;
 }
 
-const BAR = 5;
-const PITCH = 8;
+const BAR = 4;
+const PITCH = 6.2;
 const LABELS = 74;
 const LONGEST = 76;
 
@@ -21,9 +21,9 @@ export function lyingBars(id: string, bars: readonly Bar[], most: number, altern
     const y = PITCH * i + 2;
     const length = most === 0 ? 0 : (LONGEST * value) / most;
     return [
-      lettering([LABELS - 2, y + BAR - 1.3], label, { anchor: 'end' }),
+      lettering([LABELS - 2, y + BAR - 0.9], label, { anchor: 'end' }),
       box(LABELS, y, Math.max(length, 0.2), BAR, { fill: tint.light }),
-      lettering([LABELS + length + 1.5, y + BAR - 1.3], says, { anchor: 'start' }),
+      lettering([LABELS + length + 1.5, y + BAR - 0.9], says, { anchor: 'start' }),
     ];
   });
   return figure({ id }, LABELS + LONGEST + 20, height, alternative, [...parts, lines([[[LABELS, 0], [LABELS, height]]], pen.line)]);
@@ -39,7 +39,7 @@ export interface Histogram {
   yTitle: string;
 }
 
-const PLOT = { left: 14, top: 6, width: 130, height: 50 };
+const PLOT = { left: 14, top: 6, width: 130, height: 36 };
 
 export function histogram(id: string, { counts, edges, xTitle, yTitle }: Histogram, alternative: string): string {
   const axis = axisFor([0, Math.max(1, ...counts)], 5, true);

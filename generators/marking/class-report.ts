@@ -97,9 +97,11 @@ const MOST_BARS = 10;
 
 function commonest(slips: ReturnType<typeof slipCounts>, words: MarkingWords) {
   const { class: said } = words;
-  const bars = slips.slice(0, MOST_BARS).map(({ slip, students }) => ({ label: slip === '' ? said.unexplained : slipName(slip, words), value: students, says: String(students) }));
+  const named = slips.filter(({ slip }) => slip !== '').slice(0, MOST_BARS);
+  // What nothing explains is no slip, and stands below those that have a name.
+  const bars = [...named, ...slips.filter(({ slip }) => slip === '')].map(({ slip, students }) => ({ label: slip === '' ? said.unexplained : slipName(slip, words), value: students, says: String(students) }));
   const alternative = bars.map(({ label, value }) => fill(said.commonestBar, { label, count: value })).join(', ');
-  return { heading: said.commonest, svg: lyingBars('commonest', bars, bars[0]!.value, fill(said.commonestAlt, { bars: alternative })) };
+  return { heading: said.commonest, svg: lyingBars('commonest', bars, Math.max(...bars.map(({ value }) => value)), fill(said.commonestAlt, { bars: alternative })) };
 }
 
 const slipName = (slip: string, words: MarkingWords) => slipWords(words, slip).name ?? slip;

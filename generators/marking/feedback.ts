@@ -1,9 +1,11 @@
 import type { Program } from '../quantities/program.ts';
 import type { SpokenWords } from '../quantities/spoken.ts';
 import { fill } from '../quantities/spoken.ts';
+import type { Digits, Interval, Written } from '../quantities/step.ts';
 import { type Line, symbolLine } from '../quantities/working.ts';
 import { roundOutward } from '../quantities/written.ts';
 import type { Marked } from './award.ts';
+import { alive } from './csv-text.ts';
 import { headOf } from './heads.ts';
 import type { StudentMarks } from './mark-class.ts';
 import { MARK_KINDS } from './mark-kinds.ts';
@@ -45,17 +47,18 @@ export function feedbackSlip(student: StudentMarks, program: Program, spoken: Sp
     total: fill(words.feedback.total, { total: shownMarks(total), full: shownMarks(full) }),
     incomplete: student.incomplete,
     blanks: answers.some(({ verdict }) => verdict === 'absent'),
-    lines: answers.map((answer) => line(answer, program, spoken, words)),
+    lines: answers.map((answer, i) => line(answer, student.texts[i]!, program, spoken, words)),
     remarks: remarks(answers, (answer) => headOf(answer.column, spoken.symbols, words.heads), words),
   };
 }
 
-function line(answer: Marked, program: Program, spoken: SpokenWords, words: MarkingWords): FeedbackLine {
+function line(answer: Marked, text: string, program: Program, spoken: SpokenWords, words: MarkingWords): FeedbackLine {
   const { column, earned } = answer;
   return {
     symbol: symbolLine(program, column.id, spoken),
     ...(column.inTable && { row: column.row + 1 }),
-    wrote: wrote(answer, words),
+    // A unit of another kind stands as it was typed.
+    wrote: answer.wrongUnit ? alive(text).trim() : wrote(answer, words),
     accepted: answer.verdict === 'wrong' ? accepted(answer, words) : '',
     marks: fill(words.feedback.of, { earned: shownMarks(sum(earned)), full: shownMarks(sum(column.marks)) }),
   };
@@ -69,8 +72,16 @@ export function wrote({ entry, value, column, unitMissing, wrongUnit }: Marked, 
   return { 'not entered': words.feedback.notEntered, 'left blank': words.feedback.leftBlank, 'struck out': words.feedback.struckOut, unreadable: '' }[entry.is];
 }
 
-/** The range to accept, one figure finer than the answer, its ends outward. */
-export function accepted({ accept, column }: Pick<Marked, 'accept' | 'column'>, words: MarkingWords): string {
-  const [low, high] = accept.every(Number.isFinite) ? roundOutward(accept, finer(column.digits)) : ['0', '0'];
+/** The range to accept, its ends outward, one figure finer than the answer; more where a wrong value would seem to lie in it. */
+export function accepted({ accept, column, value }: Pick<Marked, 'accept' | 'column' | 'value'>, words: MarkingWords): string {
+  const [low, high] = accept.every(Number.isFinite) ? rangeWithout(Number(value), accept, finer(column.digits), MOST_FINER) : ['0', '0'];
   return low === high ? shownQuantity(low, column.unit) : fill(words.feedback.from, { low: shownNumber(low), high: shownQuantity(high, column.unit) });
+}
+
+const MOST_FINER = 6;
+
+function rangeWithout(value: number, accept: Interval, digits: Digits, steps: number): readonly [low: Written, high: Written] {
+  const ends = roundOutward(accept, digits);
+  const seemsInside = value >= Number(ends[0]) && value <= Number(ends[1]);
+  return seemsInside && steps > 0 ? rangeWithout(value, accept, finer(digits), steps - 1) : ends;
 }

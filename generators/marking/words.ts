@@ -15,7 +15,7 @@ export interface SlipWords {
 export interface MarkingWords {
   heads: HeadWords;
   feedback: Sentences<
-    | 'title' | 'answer' | 'wrote' | 'accepted' | 'marks' | 'total' | 'of' | 'from' | 'notEntered' | 'leftBlank' | 'struckOut' | 'incomplete' | 'onOwn'
+    | 'title' | 'answer' | 'row' | 'wrote' | 'accepted' | 'marks' | 'total' | 'of' | 'from' | 'notEntered' | 'leftBlank' | 'struckOut' | 'incomplete' | 'onOwn'
     | 'allRight' | 'what' | 'says' | 'either' | 'way' | 'both' | 'unexplained' | 'byTheKey' | 'unitMissing' | 'once' | 'each' | 'unitWrong' | 'tooMany'
     | 'tooFew' | 'or'
   >;

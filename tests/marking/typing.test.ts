@@ -51,7 +51,7 @@ describe.each(CASES)('%s (%j, scheme %s, decimal %s): the page for typing answer
       const texts = messy(row.texts, made.columns, random).map((text) => (decimal === 'comma' ? text.replaceAll('.', ',') : text));
       return { ...row, texts, entries: texts.map((text) => readEntry(text, decimal)) };
     });
-    await prepareMarking(at(id + scheme), { ...made, scheme: rules, decimal });
+    await prepareMarking(at(id + scheme), { ...made, order: { ...made.order, decimal }, scheme: rules });
     const typing = await openTyping(browser, at(id + scheme));
     const marked = markClass(experiment, made.issues, rows, made.columns, rules);
     for (const [place, { issue, texts }] of rows.entries()) {
