@@ -18,6 +18,9 @@ const COUNT = 1000;
 
 const shared = loadQuestionWords('en');
 
+/** Every direction in every arrangement; made once, when first asked for. */
+const all = (family: Family): Direction[] => arrangements(family).flatMap((choice) => directions(family, choice));
+
 function instances(all: readonly Direction[]) {
   const each = Math.ceil(COUNT / all.length);
   return all.flatMap((direction, place) =>
@@ -34,10 +37,9 @@ export function checkFamilies(families: readonly Family[]): void {
 }
 
 function checkFamily(id: string, family: Family): void {
-  const all = arrangements(family).flatMap((choice) => directions(family, choice));
   let made: ReturnType<typeof instances> | undefined;
   /** Drawn when the first test needs them, so that a family tested alone does not wait for the others. */
-  const drawn = () => (made ??= instances(all));
+  const drawn = () => (made ??= instances(all(family)));
 
   test('every answer, put back into the condition, satisfies it', () => {
     for (const { direction, values } of drawn()) {
@@ -50,7 +52,7 @@ function checkFamily(id: string, family: Family): void {
 
   test(`the circuit, solved numerically, gives the same answers on ${COUNT} random questions`, () => {
     const equations = secondWay[id];
-    const fixed = all.every((direction) => direction.givens.length === 0);
+    const fixed = all(family).every((direction) => direction.givens.length === 0);
     expect(fixed || (equations ?? secondVerdict[id]), `no second way for ${id}`).toBeTruthy();
     for (const { direction, values, worked } of drawn()) {
       if (direction.givens.length === 0 && inWords(direction)) continue;
@@ -89,7 +91,7 @@ function checkFamily(id: string, family: Family): void {
 
   test('every direction has words, in every wording, for all that it says', () => {
     const words = loadFamilyWords('en', id);
-    for (const direction of all) {
+    for (const direction of all(family)) {
       const one = question(direction, drawGivens(direction, streams('words').of(id, direction.name)));
       const wordings = Math.max(...[...Object.values(words.stems), ...Object.values(words.asks)].map((list) => list.length));
       for (let i = 0; i < wordings; i++) {
