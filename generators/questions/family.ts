@@ -22,6 +22,8 @@ export interface Quantity {
   between?: readonly [low: string | undefined, high: string | undefined];
   /** The lower end of `between` is not excluded: an error may be nought, and a scale may be read there. */
   mayBeLeast?: true;
+  /** It counts things. */
+  whole?: true;
   /** Where it lies in a question worth printing: a null point is not put near an end. */
   printed?: readonly [low: number, high: number];
   /** An asked value is a multiple of this in a printed question; 'any' where only the physics decides. Otherwise it terminates or is a simple fraction. */

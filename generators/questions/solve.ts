@@ -1,15 +1,12 @@
 import { type Mistake, UserMistake } from '../mistake.ts';
 import { didYouMean } from '../near-miss.ts';
 import type { Readings } from '../quantities/evaluate.ts';
-import { unit } from '../quantities/unit.ts';
-import { round } from '../quantities/written.ts';
 import { type Direction, arrangements, choiceOf, directions } from './direction.ts';
 import { fixedReadings } from './draw.ts';
 import type { Choice, Family, Quantity } from './family.ts';
-import { endsWithin } from './number.ts';
-import { plainText } from './plain-text.ts';
 import { type Question, question } from './question.ts';
-import { type Fault, faultsOf } from './sound.ts';
+import { quantityText, refusals } from './refusal.ts';
+import { faultsOf } from './sound.ts';
 import { numberTyped } from './typed.ts';
 
 /** 'P=12.5' as it was typed; '?' asks for the quantity. */
@@ -32,7 +29,7 @@ export function solve(family: Family, assignments: readonly Assignment[], reason
   const direction = directionFor(all, Object.keys(given), wanted);
   const readings = { ...fixedReadings(quantities, direction.fixed, given), ...given };
   const { values, faults } = faultsOf(direction, readings);
-  const mistakes = [...faults.map((fault) => inWords(fault, quantities, reasons)), ...(faults.length > 0 ? [] : contradictions(direction, given, values))];
+  const mistakes = faults.length > 0 ? refusals(faults, direction, reasons) : contradictions(direction, given, values);
   if (mistakes.length > 0) throw new UserMistake(mistakes);
   return question(direction, readings);
 }
@@ -107,27 +104,3 @@ function contradictions({ ask, body }: Direction, given: Readings, values: Reado
 
 /** To three figures, which is what answers are written with. */
 const agrees = (own: number, value: number) => Math.abs(own - value) <= 0.005 * Math.abs(value);
-
-function inWords(fault: Fault, quantities: Readonly<Record<string, Quantity>>, reasons: Readonly<Record<string, string>>): Mistake {
-  switch (fault.is) {
-    case 'condition':
-      return { what: reasons[fault.reason] ?? fault.reason };
-    case 'no value':
-      return { field: fault.id, what: 'has no value with these givens: something is divided by zero, or a root is taken of a negative number' };
-    case 'out of bounds': {
-      const { id, value, low, high, mayBeLeast } = fault;
-      const quantity = quantities[id]!;
-      const limits = [...(low === undefined ? [] : [mayBeLeast ? `${limitText(low, quantity)} or more` : `above ${limitText(low, quantity)}`]), ...(high === undefined ? [] : [`below ${limitText(high, quantity)}`])];
-      return { field: id, what: `is ${quantityText(value, quantity)} with these givens, and must be ${limits.join(' and ')}` };
-    }
-  }
-}
-
-const quantityText = (value: number, { unit: name }: Quantity) =>
-  `${plainNumber(value)} ${plainText(unit(name).tex)}`.trim();
-
-const limitText = (limit: number, quantity: Quantity) => (limit === 0 ? '0' : quantityText(limit, quantity));
-
-function plainNumber(value: number): string {
-  return endsWithin(value, 6) ? String(Number(round(value, { figures: 6 }, 'even'))) : round(value, { figures: 3 }, 'even');
-}

@@ -9,6 +9,7 @@ import type { Readings } from '../quantities/evaluate.ts';
 export type Fault =
   | { is: 'no value'; id: string }
   | { is: 'out of bounds'; id: string; value: number; low?: number; high?: number; mayBeLeast?: true }
+  | { is: 'not whole'; id: string; value: number }
   | { is: 'condition'; reason: string };
 
 /** All quantities of one set of givens, and what is wrong with the set as physics. */
@@ -17,18 +18,13 @@ export function faultsOf({ program, body }: Direction, readings: Readings, value
     (values.get(id) ?? []).flatMap((value) => boundFault(id, quantity, value, values)),
   );
   const failed = Object.entries(body.holds ?? {}).filter(([, expression]) => !(valueOf(expression, values) > 0));
-  const reasons = [...failed.map(([reason]) => reason), ...(bounds.length > 0 ? [] : [body.fault?.(values) ?? []].flat())];
-  return { values, faults: [...causes(bounds), ...reasons.map((reason): Fault => ({ is: 'condition', reason }))] };
+  const reasons = [...failed.map(([reason]) => reason), ...[body.fault?.(values) ?? []].flat()];
+  return { values, faults: [...bounds, ...reasons.map((reason): Fault => ({ is: 'condition', reason }))] };
 }
 
-/** Without the values that are none only because another is out of its bounds. */
-function causes(faults: readonly Fault[]): readonly Fault[] {
-  const causing = faults.filter(({ is }) => is !== 'no value');
-  return causing.length > 0 ? causing : faults;
-}
-
-function boundFault(id: string, { between: [low, high] = ['0', undefined], mayBeLeast }: Quantity, value: number, values: Exact): Fault[] {
+function boundFault(id: string, { between: [low, high] = ['0', undefined], mayBeLeast, whole }: Quantity, value: number, values: Exact): Fault[] {
   if (!Number.isFinite(value)) return [{ is: 'no value', id }];
+  if (whole && !isMultiple(value, 1)) return [{ is: 'not whole', id, value }];
   const from = low === undefined ? undefined : valueOf(low, values);
   const to = high === undefined ? undefined : valueOf(high, values);
   const isBelow = from !== undefined && (mayBeLeast ? value < from : value <= from);

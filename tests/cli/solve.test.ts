@@ -12,6 +12,10 @@ describe('a family is worked on own numbers', () => {
     expect(out).toContain('19.1 Ω: The ratio');
   });
 
+  test('a number may have a unit of another size, which is converted', async () => {
+    expect((await solve('balance', 'Q=2.4kohm', 'l=0.375m')).out).toMatch(/P = 2400 × 37\.5 \/ \(100 − 37\.5\) = 1440 Ω/);
+  });
+
   test('a unit may stand behind its number, and name=? asks by name', async () => {
     expect((await solve('combination', 'Q1=10Ω', 'l1=60cm', 'Q2=3', 'l2=40', 'A=?')).out).toMatch(/A = 12\.6 Ω/);
   });
@@ -29,17 +33,34 @@ describe('a family is worked on own numbers', () => {
 
 describe('a set that makes no question is refused with the reason', () => {
   test.each([
-    [['balance', 'P=2', 'l=120'], 'l: is 120 cm with these givens, and must be above 0 and below 100 cm'],
-    [['balance', 'P=-2', 'l=20'], 'P: is -2 Ω with these givens, and must be above 0'],
+    [['balance', 'P=2', 'l=120'], 'l: is 120 cm and must be above 0 and below 100 cm'],
+    [['balance', 'P=-2', 'l=20'], 'P: is -2 Ω and must be above 0'],
     [['balance', 'P=2', 'Q=3', 'l=30'], 'Q: the other givens make it 4.67 Ω, not 3; leave one of them out'],
     [['shunt', 'gap=left', 'S=12', 'l1=33.7', 'l2=51.9'], 'a resistor in parallel makes its gap smaller'],
     [['combination', 'Q1=3', 'l1=40', 'Q2=10', 'l2=60'], 'never more than a quarter of the sum'],
     [['balance', 'P=two', 'l=20'], 'P: "two" is no number in Ω; write it as 12.5 or 4.9e-7'],
-    [['balance', 'P=0', 'l=20'], 'P: is 0 Ω with these givens, and must be above 0'],
+    [['balance', 'P=0', 'l=20'], 'P: is 0 Ω and must be above 0'],
+    [['balance', 'P=5', 'l=100'], 'l: is 100 cm and must be above 0 and below 100 cm'],
+    [['balance', 'P=nan', 'l=40'], 'P: "nan" is no number in Ω'],
+    [['balance', 'P=1e400', 'l=40'], 'P: "1e400" is no number in Ω'],
+    [['balance', 'P=5', 'l=40V'], 'l: "40V" is no number in cm'],
+    [['gradient', 'E=2', 'w=5', 'k=0.05'], 'R: is -3 Ω with these givens, and must be above 0'],
+    [['ring', 'r=12', 'Y=3', 'theta=400'], 'theta: is 400° and must be above 0 and below 360°'],
+    [['error-of-x', 'R=5', 'l=40', 'dl=-0.1'], 'dl: is -0.1 cm and must be 0 or more and below 40 cm'],
+    [['equal-shunts', 'R=5', 'n=2.5', 'm=1.5'], 'n: is 2.5 and must be a whole number'],
+    [['equal-shunts', 'R=5', 'n=2', 'm=3'], 'the distance cannot grow as much as the right gap is made smaller'],
+    [['inconsistent-row', 'R=2,4,6', 'l=60,43'], 'every row needs its R and its l'],
+    [['inconsistent-row', 'R=2,4', 'l=60,43'], 'three to eight'],
+    [['inconsistent-row', 'gap=left', 'R=2,4,6', 'l=60,43,33.3'], 'no row lies clearly apart'],
+    [['diameter-report', 'd=0.41'], 'n: is 1 and must be above 1'],
+    [['scaling', 'k=1', 'l1=50'], 'one is no change'],
+    [['gauge', 'rho=4.9e-7', 'X=5', 'L=1000'], 'no even gauge'],
+    [['wheatstone', 'T=3', 'S=3'], 'T: wheatstone has this only with arm=shunted|lengthened'],
   ])('%s', async (args, reason) => {
     const { code, out, err } = await solve(...args);
     expect([code, out]).toEqual([1, '']);
     expect(err).toContain(reason);
+    expect(err.trim().split('\n')).toHaveLength(1);
   });
 });
 
@@ -51,6 +72,12 @@ describe('names that are none are told with what is near', () => {
     [['balance', 'P=2'], 'balance cannot be worked from P; give one of these:\n    P, l (finds Q)'],
     [['balance', 'P=2', 'P=3'], 'P: is given twice; give it once'],
     [['balance', 'P'], '"P" gives no quantity'],
+    [['balance', 'P='], '"P=" gives no quantity'],
+    [['balance', '__proto__=1'], '"__proto__=1" gives no quantity'],
+    [['balance', 'constructor=1'], 'constructor: balance has no such quantity; it has P, Q, l, W'],
+    [['__proto__', 'P=1'], 'no family "__proto__"'],
+    [['shunt', 'gap=left', 'gap=right'], 'gap: is given twice; give it once'],
+    [['viva', 'topic=cell', 'P=3'], 'P: viva has no such quantity; it has topic'],
     [[], 'say which family'],
     [['balance', 'P=2', 'l=30', '--as', 'pdf'], '--as: "pdf" is none of text, html, json'],
   ])('%s', async (args, message) => {

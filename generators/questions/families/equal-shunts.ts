@@ -8,7 +8,7 @@ export const equalShunts: Family = {
   body: {
     quantities: {
       R: ohms('R'),
-      n: { ...pure('n', ['2', '3', '4', '5']), fixed: '2' },
+      n: { ...pure('n', ['2', '3', '4', '5']), fixed: '2', whole: true },
       m: pure('m', ['1.2', '1.25', '1.5', '1.6', '1.8', '2', '2.5']),
       l: nullPoint('l'),
       S: ohms('S'),

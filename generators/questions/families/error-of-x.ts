@@ -14,9 +14,9 @@ export const errorOfX: Family = {
     return {
       quantities: {
         R: { tex: 'R', unit: 'Ω', values: ['2.0', '3.0', '4.0', '5.0', '6.0', '8.0', '10'] },
-        dR: { ...small('\\Delta R', 'Ω', ['0.01', '0.02', '0.05']), fixed: '0', mayBeLeast: true },
+        dR: { ...small('\\Delta R', 'Ω', ['0.01', '0.02', '0.05']), fixed: '0', between: ['0', 'R'], mayBeLeast: true },
         l: { tex: 'l', unit: 'cm', values: { from: 20, to: 80, step: '0.5' }, between: ['0', 'W'], printed: [15, 85] },
-        dl: { ...small('\\Delta l', 'cm', ['0.1', '0.2']), mayBeLeast: true },
+        dl: { ...small('\\Delta l', 'cm', ['0.1', '0.2']), between: ['0', 'l'], mayBeLeast: true },
         X: { tex: 'X', unit: 'Ω', neat: 'any' },
         p: { tex: 'p', unit: '%', neat: 'any' },
         dX: { tex: '\\Delta X', unit: 'Ω', neat: 'any', digits: TWO },

@@ -16,6 +16,7 @@ export const gauge: Family = {
       d: { tex: 'd', unit: 'mm', neat: 'any', printed: [0.2, 0.9] },
     },
     condition: ['4 * rho * L * 1000000 = X * pi * d^2'],
+    holds: { 'a gauge of the table is near': '(d - 0.18) * (1 - d)' },
     asks: {
       gauge: {
         finds: ['d', 'gauge'],

@@ -34,7 +34,7 @@ export const reshaped: Family = {
     const k = `${after.own} * ${before.other} / (${before.own} * ${after.other})`;
     return {
       quantities: {
-        n: { ...pure('n', values), between: ['1', undefined], neat: grain },
+        n: { ...pure('n', values), between: ['1', undefined], neat: grain, ...(grain === 1 && { whole: true as const }) },
         k: pure('k', ['2']),
         l1: nullPoint('l_1'),
         l2: nullPoint('l_2'),

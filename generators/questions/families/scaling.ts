@@ -19,6 +19,7 @@ export const scaling: Family = {
         W: bridgeWire,
       },
       condition: [`k * ${before.own} * ${after.other} = ${after.own} * ${before.other}`, 's = l2 - l1'],
+      holds: { 'something changes': '(k - 1)^2' },
       asks: {
         null: {
           finds: ['l2', 's'],
