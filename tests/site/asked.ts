@@ -8,12 +8,12 @@ import type { SetCode } from '../../generators/practice/set-code.ts';
 import { familyNamed } from '../../generators/questions/index.ts';
 
 const shared = loadQuestionWords('en');
-const answers = loadSiteWords('en')['questions'] as unknown as QuestionSiteWords;
+export const siteWords = loadSiteWords('en')['questions'] as unknown as QuestionSiteWords;
 
 /** What Node makes of a set of a family, and what its page should show. */
 export function asked(id: string, code: SetCode, wish?: Wish): { made: PracticeQuestion; inWords: Worded; text: string } {
   const made = makeQuestion(familyNamed(id), code, wish);
-  const words = { family: loadFamilyWords('en', id), shared, answers };
+  const words = { family: loadFamilyWords('en', id), shared, answers: siteWords };
   const inWords = worded(made, words);
   return { made, inWords, text: textOf(questionFillings(made, inWords, words)['question']!) };
 }

@@ -8,7 +8,8 @@ import { setCode } from '../../generators/practice/set-code.ts';
 import { round } from '../../generators/quantities/written.ts';
 import { sentenceText } from '../../generators/questions/view.ts';
 import { families } from '../../generators/questions/index.ts';
-import { asked, markAt, saidAt, textAt, write } from './asked.ts';
+import { questionPages } from '../../generators/cli/site/question-site.ts';
+import { asked, markAt, saidAt, siteWords, textAt, write } from './asked.ts';
 import { type Built, builtOf, openPage } from './built.ts';
 
 const IDS = families.map(({ id }) => id);
@@ -269,6 +270,13 @@ describe('a page of questions', () => {
 });
 
 describe('the catalogue of questions', () => {
+  it('tells all that a family asks apart, and lets students pick every arrangement but the topic', () => {
+    for (const { family, asks, arrangements } of questionPages(families, 'en', siteWords)) {
+      expect(new Set(asks.map(({ label }) => label)).size, family.id).toBe(asks.length);
+      expect(arrangements.map(({ name }) => name), family.id).toEqual(Object.keys(family.choices ?? {}).filter((name) => name !== 'topic'));
+    }
+  });
+
   it('lists every family with a sample, what is asked and a link, without scripts', async () => {
     const page = await openPage(built, built.file('index.html'), { script: false });
     await page.click('header nav a[href="questions.html"]');

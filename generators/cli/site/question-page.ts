@@ -18,7 +18,7 @@ export interface QuestionSiteWords extends AnswerWords {
   direction: string;
   /** What a line that decides finds. */
   inWords: Record<string, string>;
-  /** What arrangements are called, and their values where these are no words of the language. */
+  /** What the lists of arrangements are called, and their values where these are no words of the language. */
   arrangements: Record<string, { label: string; values?: Record<string, string> }>;
   levels: Record<'1' | '2' | '3', string>;
   start: string;
@@ -57,14 +57,16 @@ export function questionPage(family: Family, words: FamilyWords, shared: Questio
   const ofFamily: WordsOfFamily = { family: words, shared, answers: site };
   const inWords = worded(first, ofFamily);
   const all = directionsOf(family);
+  const lists = Object.entries(family.choices ?? {}).flatMap(([name, values]) => arrangementInWords(name, values, site));
+  const asks = [...new Map(all.map((one) => [one.name, directionInWords(one, site, language)])).values()];
   const html = ({ sentence, blanks }: { sentence: string; blanks: Blanks }) => prose(sentence, blanks);
   return {
     family,
     words,
     slots: questionFillings(first, inWords, ofFamily),
     sample: `${html(inWords.view.stem)} ${html(inWords.view.ask)}`,
-    asks: [...new Map(all.map((one) => [one.name, directionInWords(one, site, language)])).values()],
-    arrangements: Object.entries(family.choices ?? {}).map(([name, values]) => arrangementInWords(name, values, site)),
+    asks: asks.map((ask) => withArrangement(ask, asks, all, lists)),
+    arrangements: lists,
     hasNumbers: all.some(({ ask, body }) => ask.finds.some((id) => body.quantities[id] !== undefined)),
     topic: family.tags[0]!,
     levels: [...new Set(all.map(({ ask }) => difficulty({ ask }).level))].sort().map((level) => site.levels[level]),
@@ -86,9 +88,22 @@ function directionInWords({ name, ask, givens, body, program }: Direction, { dir
   return { value: name, label: say(plainText), html: say((symbol) => formulaHtml({ tex: symbol, spoken: '' })) };
 }
 
-function arrangementInWords(name: string, values: readonly string[], { arrangements: words }: QuestionSiteWords): QuestionPage['arrangements'][number] {
-  const own = words[name] ?? { label: name };
-  return { name, label: own.label, values: values.map((value) => ({ value, label: own.values?.[value] ?? value.replaceAll('-', ' ') })) };
+/** What is asked alike in several arrangements, and not in all, is told with those: 'T from P and Q (with a resistor in parallel)'. */
+function withArrangement(ask: QuestionPage['asks'][number], asks: QuestionPage['asks'], all: readonly Direction[], lists: QuestionPage['arrangements']): QuestionPage['asks'][number] {
+  if (asks.filter(({ label }) => label === ask.label).length === 1) return ask;
+  const found = all.filter(({ name }) => name === ask.value);
+  const only = lists.flatMap(({ name, values }) => {
+    const there = values.filter(({ value }) => found.some(({ choice }) => choice[name] === value));
+    return there.length < values.length ? there.map(({ label }) => label) : [];
+  });
+  const told = only.length > 0 ? ` (${only.join(', ')})` : '';
+  return { ...ask, label: ask.label + told, html: ask.html + told };
+}
+
+/** A list to pick an arrangement from; one that content has no name for is left to the set. */
+function arrangementInWords(name: string, values: readonly string[], { arrangements: words }: QuestionSiteWords): QuestionPage['arrangements'] {
+  const own = words[name];
+  return own ? [{ name, label: own.label, values: values.map((value) => ({ value, label: own.values?.[value] ?? value })) }] : [];
 }
 
 /** Quantities whose lower bound lies below zero. */

@@ -3,7 +3,7 @@ import { drawGivens } from '../../questions/draw.ts';
 import type { Choice, Family } from '../../questions/family.ts';
 import { type Question, question } from '../../questions/question.ts';
 import type { Wording } from '../../questions/view.ts';
-import { type Random, streams } from '../../random.ts';
+import { type Random, type Streams, streams } from '../../random.ts';
 import type { SetCode } from '../set-code.ts';
 
 /** What a student asks to have; the set chooses the rest. */
@@ -28,8 +28,8 @@ const ANY: Wish = { choice: {} };
 /** The question of a family that a code makes, the same everywhere; streams named 'question' have nothing of a sheet or a paper. */
 export function makeQuestion(family: Family, code: SetCode, wish: Wish = ANY): PracticeQuestion {
   const own = streams(`practice ${code}`).within('question', family.id);
-  const choice = { ...own.of('arrangement').pick(arrangements(family)), ...known(family, wish.choice) };
-  const all = directions(family, choice);
+  const all = directions(family, arrangementOf(family, wish, own));
+  const { choice } = all[0]!;
   const direction = all.find(({ name }) => name === wish.ask) ?? own.of('direction').pick(all);
   const asked = own.within(direction.name, ...Object.values(choice));
   const wording = asked.of('wording');
@@ -40,6 +40,16 @@ export function makeQuestion(family: Family, code: SetCode, wish: Wish = ANY): P
     wording: { stem: wording.integer(0, MOST_WORDINGS), ask: wording.integer(0, MOST_WORDINGS) },
     offered: offered(made, asked.of('choices')),
   };
+}
+
+/** The arrangement of the set with what is wished in place; another where that has not what is asked. */
+function arrangementOf(family: Family, wish: Wish, own: Streams): Choice {
+  const wished = known(family, wish.choice);
+  const choice = { ...own.of('arrangement').pick(arrangements(family)), ...wished };
+  const has = (one: Choice) => directions(family, one).some(({ name }) => name === wish.ask);
+  if (wish.ask === undefined || has(choice)) return choice;
+  const others = arrangements(family).filter((one) => has(one) && Object.entries(wished).every(([name, value]) => one[name] === value));
+  return others.length > 0 ? own.of('other arrangement').pick(others) : choice;
 }
 
 /** Wordings are counted round, so any large number does. */

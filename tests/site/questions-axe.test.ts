@@ -1,0 +1,47 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { families } from '../../generators/questions/index.ts';
+import { type Built, builtOf, openPage } from './built.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const PAGES = ['questions.html', ...families.map(({ id }) => `questions/${id}.html`)];
+
+let built: Built;
+beforeAll(async () => {
+  built = await builtOf({ experiments: [], myReadings: false, families });
+}, 180_000);
+afterAll(() => built.close());
+
+/** What axe finds: in the dark the colours alone, for nothing else is different there. */
+const findings = async (page: Page, look: 'light' | 'dark') => {
+  await page.evaluate((chosen) => (document.documentElement.dataset['look'] = chosen), look);
+  return page.evaluate(`axe.run({ preload: false, ${look === 'light' ? '' : "runOnly: ['color-contrast']"} }).then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))`);
+};
+
+/** Opens all that can be opened, and has a wrong value and a choice answered. */
+function openAll(): void {
+  document.querySelectorAll('details').forEach((details) => (details.open = true));
+  const opener = document.querySelector<HTMLElement>('[data-do="open-line"]');
+  while (opener && !opener.hidden) opener.click();
+  const input = document.querySelector<HTMLInputElement>('[data-place] input');
+  if (input) input.value = '77777';
+  input?.dispatchEvent(new Event('change', { bubbles: true }));
+  document.querySelector<HTMLElement>('[data-verdict] input')?.click();
+}
+
+describe('the catalogue of questions and the page of every family', () => {
+  it('have nothing that axe finds, in the light and in the dark, with everything open', { timeout: 240_000 }, async () => {
+    const page = await openPage(built, built.file('questions.html'));
+    for (const name of PAGES) {
+      await page.goto(built.file(name));
+      await page.evaluate(openAll);
+      await page.evaluate(axe);
+      expect(await findings(page, 'light'), name).toEqual([]);
+      expect(await findings(page, 'dark'), name).toEqual([]);
+      expect(page.complaints, name).toEqual([]);
+    }
+    await page.browserContext().close();
+  });
+});
