@@ -6,7 +6,7 @@ import { histogram, lyingBars } from './charts.ts';
 import type { Column } from './columns.ts';
 import type { CopyQuestion } from './copies.ts';
 import { type CopyTable, copyTable } from './copy-table.ts';
-import { sum } from './feedback.ts';
+import { nameWithSitting, sum } from './feedback.ts';
 import { headOf } from './heads.ts';
 import type { StudentMarks } from './mark-class.ts';
 import { type NearMiss, nearMisses } from './near-misses.ts';
@@ -65,10 +65,11 @@ export function classPage(of: ClassMarks, spoken: SpokenWords, words: MarkingWor
   };
 }
 
-function row({ issue, answers, total, absent, incomplete }: StudentMarks, { class: said }: MarkingWords): ClassPage['rows'][number] {
+function row({ issue, answers, total, absent, incomplete }: StudentMarks, words: MarkingWords): ClassPage['rows'][number] {
+  const { class: said } = words;
   return {
     roll: issue.roll,
-    name: issue.name,
+    name: nameWithSitting(issue, words),
     code: issue.code,
     marks: answers.map(({ earned, entry }) => (entry.is === 'not entered' ? '' : shownMarks(sum(earned)))),
     total: absent ? '' : shownMarks(total),

@@ -4,6 +4,7 @@ import { fill } from '../quantities/spoken.ts';
 import type { Digits, Interval, Written } from '../quantities/step.ts';
 import { type Line, symbolLine } from '../quantities/working.ts';
 import { roundOutward } from '../quantities/written.ts';
+import type { Issue } from '../sheets/issue.ts';
 import type { Marked } from './award.ts';
 import { alive } from './csv-text.ts';
 import { headOf } from './heads.ts';
@@ -41,7 +42,7 @@ export interface FeedbackSlip {
 export function feedbackSlip(student: StudentMarks, program: Program, spoken: SpokenWords, words: MarkingWords): FeedbackSlip {
   const { issue, answers, total, full } = student;
   return {
-    name: issue.name,
+    name: nameWithSitting(issue, words),
     roll: issue.roll,
     code: issue.code,
     total: fill(words.feedback.total, { total: shownMarks(total), full: shownMarks(full) }),
@@ -50,6 +51,11 @@ export function feedbackSlip(student: StudentMarks, program: Program, spoken: Sp
     lines: answers.map((answer, i) => line(answer, student.texts[i]!, program, spoken, words)),
     remarks: remarks(answers, (answer) => headOf(answer.column, spoken.symbols, words.heads), words),
   };
+}
+
+/** A student's further sheets say which sitting they are of. */
+export function nameWithSitting({ name, sitting }: Pick<Issue, 'name' | 'sitting'>, { heads }: Pick<MarkingWords, 'heads'>): string {
+  return sitting === 1 ? name : fill(heads.sitting, { name, sitting });
 }
 
 function line(answer: Marked, text: string, program: Program, spoken: SpokenWords, words: MarkingWords): FeedbackLine {

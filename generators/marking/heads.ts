@@ -7,6 +7,8 @@ export interface HeadWords {
   roll: string;
   name: string;
   code: string;
+  /** A name with its sitting, where a student has more than one sheet; blanks {name} and {sitting}. */
+  sitting: string;
   /** Of an answer in a table; blanks {symbol} and {row}. */
   inRow: string;
 }

@@ -27,7 +27,7 @@ export interface MarkingWords {
   >;
   marksCsv: Sentences<'total' | 'full' | 'note' | 'marks'>;
   typing: Sentences<
-    | 'title' | 'lead' | 'leadAssumed' | 'kept' | 'notKept' | 'keysTitle' | 'student' | 'find' | 'notFound' | 'sitting' | 'complete' | 'sheet' | 'typed' | 'stands'
+    | 'title' | 'lead' | 'leadAssumed' | 'kept' | 'notKept' | 'keysTitle' | 'student' | 'find' | 'notFound' | 'complete' | 'sheet' | 'typed' | 'stands'
     | 'right' | 'carried' | 'byTheKey' | 'wrong' | 'unreadable' | 'accepted' | 'unexplained' | 'either' | 'unitCosts' | 'unitHasCost' | 'unitWrong'
     | 'tooMany' | 'tooFew' | 'notEntered' | 'leftBlank' | 'struckOut' | 'soFar' | 'total' | 'done' | 'save' | 'copy'
   > &

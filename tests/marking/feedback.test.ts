@@ -44,3 +44,12 @@ test('a unit of another quantity stands on the slip as the student wrote it', ()
   const { lines } = feedbackSlip(student!, programOf(experiment, issue!.sheet), loadWords('en', 'resistivity').spoken, words);
   expect(lines.map(({ wrote }) => wrote)).toContain('0.489 ohm');
 });
+
+test('a further sheet of a student says on the slip which sitting it is of', () => {
+  const [first] = made.issues;
+  const names = [first!, { ...first!, sitting: 2 }].map((issue) => {
+    const [student] = markClass(experiment, [issue], [], made.columns, practical);
+    return feedbackSlip(student!, programOf(experiment, issue.sheet), loadWords('en', 'resistivity').spoken, words).name;
+  });
+  expect(names).toEqual(['Student 1', 'Student 1, sitting 2']);
+});

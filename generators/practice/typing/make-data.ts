@@ -36,7 +36,7 @@ export function typingData({ experiment, issues, columns, scheme, decimal, symbo
     rules: scheme,
     decimal,
     heads: [heads.roll, heads.name, heads.code, ...columns.map((column) => headOf(column, symbols, heads))],
-    words: { typing, feedback, plain, slips },
+    words: { heads, typing, feedback, plain, slips },
   };
   return { data, programs: programs.all };
 }

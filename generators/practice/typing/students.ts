@@ -1,13 +1,13 @@
-import { fill } from '../../quantities/spoken.ts';
+import { nameWithSitting } from '../../marking/feedback.ts';
 import type { TypingData } from './data.ts';
 
 /** The list to choose a student from; who is complete is said in it. */
-export function studentList(select: HTMLSelectElement, { sheets, words: { typing } }: TypingData, isComplete: (place: number) => boolean) {
+export function studentList(select: HTMLSelectElement, { sheets, words }: TypingData, isComplete: (place: number) => boolean) {
   const label = (place: number) => {
-    const { roll, name, sitting } = sheets[place]!;
-    return `${roll} ${name}${sitting > 1 ? `, ${fill(typing.sitting, { sitting })}` : ''}`;
+    const sheet = sheets[place]!;
+    return `${sheet.roll} ${nameWithSitting(sheet, words)}`;
   };
-  const line = (place: number) => (isComplete(place) ? `${label(place)}, ${typing.complete}` : label(place));
+  const line = (place: number) => (isComplete(place) ? `${label(place)}, ${words.typing.complete}` : label(place));
   select.append(...sheets.map((_, place) => new Option(line(place), String(place))));
   return {
     label,
