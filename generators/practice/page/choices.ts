@@ -3,6 +3,7 @@ import { figuresBefore } from '../check.ts';
 import type { PracticeWords } from './data.ts';
 import { all } from './elements.ts';
 import { type Notebook, writeDown } from './notebook.ts';
+import { setMark } from './said.ts';
 
 /** A choice is kept among the values under this and its place. */
 const PREFIX = 'choice:';
@@ -39,5 +40,6 @@ function mark(holder: HTMLElement, { sheet, steps, places, texts }: Notebook, wo
   const [id, row] = holder.dataset['verdict']!.split(':') as [string, string];
   const chosen = texts[`${PREFIX}${id}:${row}`] ?? '';
   const right = () => workOut(sheet, steps, figuresBefore(places, texts, '')).verdicts()[id]![Number(row)];
-  holder.querySelector('.mark')!.textContent = chosen === '' ? '' : chosen === right() ? words.right : words.again;
+  const isWrong = chosen !== '' && chosen !== right();
+  setMark(holder.querySelector<HTMLElement>('.mark')!, chosen === '' ? '' : isWrong ? words.again : words.right, isWrong);
 }

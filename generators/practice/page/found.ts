@@ -8,7 +8,7 @@ import { make } from './elements.ts';
 import type { RecordNotebook } from './faults.ts';
 import { makeField } from './field.ts';
 import { labelOf, writeDown } from './notebook.ts';
-import { markOf, titleOf } from './said.ts';
+import { markOf, setMark, titleOf } from './said.ts';
 
 /** The mistake that the student names at a place is kept among the values under this and the place. */
 const NAMED = 'named:';
@@ -22,7 +22,10 @@ export function foundLine(notebook: RecordNotebook, place: Place, names: readonl
 function naming(notebook: RecordNotebook, { id, key }: Place, names: readonly string[], { words: { faults, mistakes, practice } }: FaultsData): HTMLElement {
   const mark = make('span', { class: 'mark', role: 'status' });
   const select = make('select', {}, ...['', ...mistakesAt(notebook.steps, id)].map((value) => make('option', { value }, mistakes[value] ?? '')));
-  const show = () => (mark.textContent = select.value === '' ? '' : names.includes(select.value) ? practice.right : practice.again);
+  const show = () => {
+    const isWrong = select.value !== '' && !names.includes(select.value);
+    setMark(mark, select.value === '' ? '' : isWrong ? practice.again : practice.right, isWrong);
+  };
   select.value = notebook.texts[NAMED + key] ?? '';
   select.addEventListener('change', () => {
     writeDown(notebook, NAMED + key, select.value);
@@ -45,7 +48,7 @@ function instead(notebook: RecordNotebook, place: Place, { signed, scientific, w
   const remark = make('p', { class: 'said', role: 'status' });
   const show = () => {
     const answer = judgeInstead(sheet, steps, places, texts, place);
-    mark.textContent = markOf(answer, words.practice);
+    setMark(mark, markOf(answer, words.practice), answer.is === 'wrong');
     remark.textContent = remarkOn(answer, place, { depth: 0, hints: 0 }, words).says;
   };
   holder.addEventListener('change', () => {

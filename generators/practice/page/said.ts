@@ -10,11 +10,21 @@ import { type Notebook, type Working, helpAt, holderOf, labelOf } from './notebo
 
 /** The word beside each place, and how many are right. */
 export function showMarks({ known, places }: Notebook, words: PracticeWords): void {
-  for (const { key } of places) holderOf(key)!.querySelector('.mark')?.replaceChildren(markOf(known.get(key)!, words));
+  for (const { key } of places) {
+    const answer = known.get(key)!;
+    const mark = holderOf(key)!.querySelector<HTMLElement>('.mark');
+    if (mark) setMark(mark, markOf(answer, words), answer.is === 'wrong');
+  }
   const counted = places.filter(({ optional }) => !optional);
   const right = counted.filter(({ key }) => known.get(key)!.is === 'right').length;
   const progress = right === 0 ? words.start : fill(right === counted.length ? words.done : words.progress, { right, all: counted.length });
   for (const element of all('[data-progress]')) element.textContent = progress;
+}
+
+/** Puts the word beside a place; one that asks for another look stands out. */
+export function setMark(mark: HTMLElement, text: string, isWrong: boolean): void {
+  mark.textContent = text;
+  mark.classList.toggle('again', isWrong);
 }
 
 /** The word beside a place. */
