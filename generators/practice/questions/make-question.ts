@@ -1,4 +1,4 @@
-import { arrangements, directions } from '../../questions/direction.ts';
+import { type Direction, arrangements, directions } from '../../questions/direction.ts';
 import { drawGivens } from '../../questions/draw.ts';
 import type { Choice, Family } from '../../questions/family.ts';
 import { type Question, question } from '../../questions/question.ts';
@@ -25,13 +25,10 @@ export interface PracticeQuestion {
 
 const ANY: Wish = { choice: {} };
 
-/** The question of a family that a code makes, the same everywhere; streams named 'question' have nothing of a sheet or a paper. */
+/** The question of a family that a code makes, the same everywhere; the streams, named 'question', have nothing of a sheet or a paper. */
 export function makeQuestion(family: Family, code: SetCode, wish: Wish = ANY): PracticeQuestion {
-  const own = streams(`practice ${code}`).within('question', family.id);
-  const all = directions(family, arrangementOf(family, wish, own));
-  const { choice } = all[0]!;
-  const direction = all.find(({ name }) => name === wish.ask) ?? own.of('direction').pick(all);
-  const asked = own.within(direction.name, ...Object.values(choice));
+  const direction = directionOf(family, code, wish);
+  const asked = streamsOf(family, code).within(direction.name, ...Object.values(direction.choice));
   const wording = asked.of('wording');
   const made = question(direction, drawGivens(direction, asked.of('givens')));
   return {
@@ -40,6 +37,15 @@ export function makeQuestion(family: Family, code: SetCode, wish: Wish = ANY): P
     wording: { stem: wording.integer(0, MOST_WORDINGS), ask: wording.integer(0, MOST_WORDINGS) },
     offered: offered(made, asked.of('choices')),
   };
+}
+
+const streamsOf = (family: Family, code: SetCode): Streams => streams(`practice ${code}`).within('question', family.id);
+
+/** What the question of a code asks, and in which arrangement. */
+export function directionOf(family: Family, code: SetCode, wish: Wish = ANY): Direction {
+  const own = streamsOf(family, code);
+  const all = directions(family, arrangementOf(family, wish, own));
+  return all.find(({ name }) => name === wish.ask) ?? own.of('direction').pick(all);
 }
 
 /** The arrangement of the set with what is wished in place; another where that has not what is asked. */
