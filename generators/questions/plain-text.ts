@@ -59,7 +59,7 @@ function command(reader: Reader): string {
     case 'right':
       return '';
     case 'frac':
-      return `${grouped(part(reader), /[+−]/)} / ${grouped(part(reader), /[ +−×/]/)}`;
+      return `${grouped(part(reader), /[+−]/, true)} / ${grouped(part(reader), /[ +−×/]/)}`;
     case 'sqrt':
       return `√${grouped(part(reader), /[ +−×/]/)}`;
     case 'overline':
@@ -72,10 +72,15 @@ function command(reader: Reader): string {
   }
 }
 
-/** In brackets where it is more than one piece, and not in brackets of its own. */
-function grouped(text: string, loose: RegExp): string {
+/** In brackets where it is more than one piece, and not in brackets of its own; above a line, what stands in brackets within is one. */
+function grouped(text: string, loose: RegExp, isAbove = false): string {
   const inner = text.trim();
-  return loose.test(inner) && !isBracketed(inner) ? `(${inner})` : inner;
+  return loose.test(isAbove ? withoutBracketed(inner) : inner) && !isBracketed(inner) ? `(${inner})` : inner;
+}
+
+function withoutBracketed(text: string): string {
+  const shorter = text.replace(/\([^()]*\)/g, '');
+  return shorter === text ? text : withoutBracketed(shorter);
 }
 
 /** Whether the first bracket is closed by the last. */

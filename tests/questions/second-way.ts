@@ -111,7 +111,7 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
     const at = (known: number, place: number) => (gap === 'right' ? (known * (W! - place)) / place : (known * place) / (W! - place));
     // The worst of all corners, from differences far smaller than the errors.
     const tiny = 1e-4;
-    const spread = [-1, 1].flatMap((i) => [-1, 1].map((j) => (at(R! + i * tiny * dR!, l! + j * tiny * dl!) - X!) / tiny));
+    const spread = [-1, 1].flatMap((i) => [-1, 1].map((j) => (at(R! + i * tiny * (Number.isNaN(dR) ? 0 : dR!), l! + j * tiny * dl!) - X!) / tiny));
     const worst = (Math.max(...spread) - Math.min(...spread)) / 2;
     return [off(gap === 'right' ? [R!, X!] : [X!, R!], l!, W!), worst / dX! - 1, worst / X! / (p! / 100) - 1];
   },
