@@ -10,7 +10,7 @@ export interface Direction {
   name: string;
   body: Body;
   ask: Ask;
-  /** Answers to three figures, which accept ranges go by. */
+  /** Answers to three figures, or to as few as are accepted; accept ranges go by them. */
   program: Program;
   /** What a question must state, the idle included. */
   givens: readonly string[];
@@ -85,7 +85,7 @@ const THREE = { figures: 3 };
 
 function step({ id, as, mean, decide, slips = {}, si }: Work, body: Body): Step {
   if (decide) return { kind: 'verdict', id, choices: [...decide.choices], decide: decide.by };
-  const { tex = id, unit, per, digits = THREE } = quantityIn(body, id);
+  const { tex = id, unit, per, digits: shown = THREE, accepted: digits = shown } = quantityIn(body, id);
   const common = { id, tex, unit, digits, ...(per === undefined ? {} : { per }), slips: Object.entries(slips).map(([name, expression]) => ({ id: name, as: expression })) };
   if (mean !== undefined) return { kind: 'summary', by: 'mean', of: [mean], ...common };
   if (as === undefined) throw new Error(`${id} has neither an expression nor a mean`);

@@ -30,6 +30,8 @@ export interface Quantity {
   neat?: number | 'any';
   /** How an answer is written; three figures where left out. */
   digits?: Digits;
+  /** The fewest digits that an answer is accepted with, where these are fewer than it is written with: of an error, two figures say enough. */
+  accepted?: Digits;
   /** The table whose every row holds one value. */
   per?: string;
 }

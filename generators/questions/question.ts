@@ -30,7 +30,7 @@ export interface Answer {
   shown: Written;
   /** '58/3', where a decimal does not end and a simple fraction says all. */
   fraction?: string;
-  /** Every value that honest rounding to three figures or more reaches. */
+  /** Every value that honest rounding to three figures or more reaches; to two, where two are accepted. */
   accept: Interval;
 }
 

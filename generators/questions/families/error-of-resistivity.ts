@@ -2,7 +2,7 @@ import type { Body, Family } from '../family.ts';
 
 const any = (tex: string, unit: string, values: readonly string[]) => ({ tex, unit, values, neat: 'any' as const });
 const error = (tex: string, unit: string, values: readonly string[]) => ({ ...any(`\\Delta ${tex}`, unit, values), mayBeLeast: true as const });
-const result = { tex: 'p', unit: '%', neat: 'any' as const };
+const result = { tex: 'p', unit: '%', neat: 'any' as const, accepted: { figures: 2 } };
 const wire = {
   L: any('L', 'cm', ['40.0', '50.0', '60.0', '80.0']),
   dL: error('L', 'cm', ['0.1', '0.2']),
