@@ -29,7 +29,7 @@ export interface MarkingWords {
   typing: Sentences<
     | 'title' | 'lead' | 'leadAssumed' | 'kept' | 'notKept' | 'keysTitle' | 'student' | 'find' | 'notFound' | 'complete' | 'sheet' | 'typed' | 'stands'
     | 'right' | 'carried' | 'byTheKey' | 'wrong' | 'unreadable' | 'accepted' | 'unexplained' | 'either' | 'unitCosts' | 'unitHasCost' | 'unitWrong'
-    | 'tooMany' | 'tooFew' | 'notEntered' | 'leftBlank' | 'struckOut' | 'soFar' | 'total' | 'done' | 'save' | 'copy'
+    | 'tooMany' | 'tooFew' | 'notEntered' | 'leftBlank' | 'struckOut' | 'soFar' | 'total' | 'done' | 'save' | 'saved' | 'unread' | 'copy'
   > &
     Record<'keys' | 'keysTyped' | 'keysAssumed', { press: string; does: string }[]>;
   key: Sentences<'coincide' | 'one'>;

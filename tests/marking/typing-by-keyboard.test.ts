@@ -122,7 +122,13 @@ describe('a class typed in by keyboard alone', () => {
   });
 
   test('is saved as the file that slidewire mark takes as it is, for the same marks', async () => {
+    await typing.paste(0, ['2.6.1']);
+    await typing.save();
+    expect(await typing.textOf('kept')).toBe(`${words.saved} ${words.unread.replace('{count}', '1').replace('{roll}', '1')}`);
+    await typing.paste(0, [`${keyOf(0, 0)} Ω`]);
+    expect(await typing.textOf('kept')).toBe('');
     file = await typing.save();
+    expect(await typing.textOf('kept')).toBe(words.saved);
     expect(file.subarray(0, 3)).toEqual(Buffer.from('\ufeff'));
     const ledger = write('ledger.json', ledgerText(makeLedger({ kind: 'assessed', secret: SECRET, orderDigest: 'a'.repeat(64), order: made.order }, issues)));
     const run = await slidewire(['mark', ledger, write('answers.csv', file), '--out', at('marked'), '--pdf', 'no']);

@@ -1,4 +1,5 @@
 import { csvText } from '../../marking/csv-text.ts';
+import { readEntry } from '../../marking/entry.ts';
 import type { TypingData } from './data.ts';
 import { keepTyped, typedBefore } from './kept.ts';
 
@@ -9,6 +10,8 @@ export interface AnswerBook {
   /** Whether the browser keeps it beyond this visit. */
   write(place: number, answer: number, text: string): boolean;
   isComplete(place: number): boolean;
+  /** The places of the sheets with an answer that cannot be read, once for each such answer. */
+  unreadable(): number[];
   /** The answers file, as `slidewire mark` takes it. */
   csv(): string;
 }
@@ -26,6 +29,7 @@ export function answerBook({ sheets, columns, heads, decimal }: TypingData): Ans
       return keepTyped(sheets[place]!.code, Object.fromEntries(keys.map((key, i) => [key, typed[place]![i]!])));
     },
     isComplete: (place) => typed[place]!.every((text) => text.trim() !== ''),
+    unreadable: () => typed.flatMap((texts, place) => texts.filter((text) => readEntry(text, decimal).is === 'unreadable').map(() => place)),
     csv: () => csvText([heads, ...sheets.map(({ roll, name, code }, place) => [roll, name, code, ...typed[place]!])], decimal),
   };
 }

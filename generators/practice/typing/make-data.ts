@@ -21,7 +21,7 @@ export interface Typing {
 
 /** The data of the page, and the programs whose formulas have to be made ready beside it. */
 export function typingData({ experiment, issues, columns, scheme, decimal, symbols, words }: Typing): { data: TypingData; programs: Program[] } {
-  const programs = listed<Program>((one) => JSON.stringify(one.steps));
+  const programs = listed<Program>((one) => one);
   const kinds = listed<TypingData['kinds'][number]>((one) => JSON.stringify(one));
   const sheets = issues.map(({ roll, name, code, sitting, sheet }) => {
     const { readings, finished: _, ...of } = sheet;
@@ -41,16 +41,16 @@ export function typingData({ experiment, issues, columns, scheme, decimal, symbo
   return { data, programs: programs.all };
 }
 
-/** A list in which each thing stands once, told apart by its text. */
-function listed<T>(textOf: (one: T) => string) {
+/** A list in which each thing stands once, told apart by a key. */
+function listed<T>(keyOf: (one: T) => unknown) {
   const all: T[] = [];
-  const places = new Map<string, number>();
+  const places = new Map<unknown, number>();
   return {
     all,
     place(one: T): number {
-      const text = textOf(one);
-      const place = places.get(text) ?? all.push(one) - 1;
-      places.set(text, place);
+      const key = keyOf(one);
+      const place = places.get(key) ?? all.push(one) - 1;
+      places.set(key, place);
       return place;
     },
   };

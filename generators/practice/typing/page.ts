@@ -18,7 +18,12 @@ export function startTyping(data: TypingData): void {
   const book = answerBook(data);
   const look = looker(data);
   const list = studentList(element<HTMLSelectElement>('student'), data, book.isComplete);
-  const save = saver(book.csv, element('save'), element<HTMLDetailsElement>('by-hand'), element<HTMLTextAreaElement>('text'));
+  const saved = () => {
+    const unread = book.unreadable();
+    const where = unread.length > 0 && fill(typing.unread, { count: unread.length, roll: sheets[unread[0]!]!.roll });
+    element('kept').textContent = where ? `${typing.saved} ${where}` : typing.saved;
+  };
+  const save = saver(book.csv, saved, element('save'), element<HTMLDetailsElement>('by-hand'), element<HTMLTextAreaElement>('text'));
   let at = 0;
 
   const tell = () => {
@@ -39,7 +44,7 @@ export function startTyping(data: TypingData): void {
   const fields = answerFields(data, {
     changed(answer, text) {
       const kept = book.write(at, answer, text);
-      element('lost').textContent = kept ? '' : typing.notKept;
+      element('kept').textContent = kept ? '' : typing.notKept;
       save.changed(kept);
       tell();
     },

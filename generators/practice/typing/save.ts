@@ -1,5 +1,5 @@
 /** Saves the answers file, by the button or by Ctrl and S; or shows its text, to be copied by hand. */
-export function saver(csv: () => string, button: HTMLElement, byHand: HTMLDetailsElement, text: HTMLTextAreaElement) {
+export function saver(csv: () => string, saved: () => void, button: HTMLElement, byHand: HTMLDetailsElement, text: HTMLTextAreaElement) {
   let atRisk = false;
   const save = () => {
     const link = document.createElement('a');
@@ -8,6 +8,7 @@ export function saver(csv: () => string, button: HTMLElement, byHand: HTMLDetail
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 1000);
     atRisk = false;
+    saved();
   };
   button.addEventListener('click', save);
   addEventListener('keydown', (event) => {
