@@ -11,6 +11,8 @@ import { bundle } from '../../generators/press/bundle.ts';
 import { findBrowser } from '../../generators/press/browser.ts';
 import { launch } from '../../generators/press/launch.ts';
 import { round } from '../../generators/quantities/written.ts';
+import { balance } from '../../generators/questions/families/balance.ts';
+import type { Body, Family } from '../../generators/questions/family.ts';
 import { families, familyNamed } from '../../generators/questions/index.ts';
 import { questionsInBits } from './question-bits.ts';
 
@@ -56,6 +58,14 @@ describe('practice questions', () => {
     const { direction, readings } = makeQuestion(familyNamed('shunt'), setCode(77), { ask: own.direction.name, choice: {} }).question;
     expect([direction.choice, readings]).toEqual([own.direction.choice, own.readings]);
     expect(makeQuestion(familyNamed('shunt'), setCode(77), { ask: 'nobody asks so', choice: { gap: 'middle' } }).question.readings).toEqual(own.readings);
+  });
+
+  it('are found where the first draw gives nothing worth printing', () => {
+    let draws = 0;
+    const draw = () => (draws++ < 6000 ? { P: '-10', l: '40.0' } : { P: '10', l: '40.0' });
+    const slow: Family = { ...balance, body: { ...(balance.body as Body), draw } };
+    expect(makeQuestion(slow, setCode(5), { ask: 'right', choice: {} }).question.readings).toMatchObject({ P: '10', l: '40.0' });
+    expect(draws).toBeGreaterThan(6000);
   });
 
   it('come in another arrangement where the set of the code has not what is picked', () => {

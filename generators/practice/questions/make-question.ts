@@ -1,8 +1,9 @@
 import { type Direction, arrangements, directions } from '../../questions/direction.ts';
-import { drawGivens } from '../../questions/draw.ts';
+import { NoGivens, drawGivens } from '../../questions/draw.ts';
 import type { Choice, Family } from '../../questions/family.ts';
 import { type Question, question } from '../../questions/question.ts';
 import type { Wording } from '../../questions/view.ts';
+import type { Readings } from '../../quantities/evaluate.ts';
 import { type Random, type Streams, streams } from '../../random.ts';
 import type { SetCode } from '../set-code.ts';
 
@@ -30,13 +31,27 @@ export function makeQuestion(family: Family, code: SetCode, wish: Wish = ANY): P
   const direction = directionOf(family, code, wish);
   const asked = streamsOf(family, code).within(direction.name, ...Object.values(direction.choice));
   const wording = asked.of('wording');
-  const made = question(direction, drawGivens(direction, asked.of('givens')));
+  const made = question(direction, givensFor(direction, asked));
   return {
     code,
     question: made,
     wording: { stem: wording.integer(0, MOST_WORDINGS), ask: wording.integer(0, MOST_WORDINGS) },
     offered: offered(made, asked.of('choices')),
   };
+}
+
+/** One set in some ten thousand of a rare direction finds nothing worth printing at first; that it does not so often is beyond belief. */
+const MOST_ATTEMPTS = 20;
+
+function givensFor(direction: Direction, asked: Streams): Readings {
+  for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
+    try {
+      return drawGivens(direction, asked.of('givens', attempt));
+    } catch (error) {
+      if (!(error instanceof NoGivens)) throw error;
+    }
+  }
+  throw new Error(`${direction.family.id}, ${direction.name}: no givens worth printing`);
 }
 
 const streamsOf = (family: Family, code: SetCode): Streams => streams(`practice ${code}`).within('question', family.id);
