@@ -61,6 +61,8 @@ describe('my readings', () => {
   it('sends nothing: no request leaves the page while readings are typed', async () => {
     const page = await openPage(built, built.http('my-readings/resistivity.html'));
     await page.evaluate(() => navigator.serviceWorker.ready);
+    // What the browser still fetches of the site itself, its icon say, is over before anything is typed.
+    await page.waitForNetworkIdle();
     const asked: string[] = [];
     page.on('request', (request) => void asked.push(request.url()));
     await type(page, reading('R:0'), '2.0');

@@ -162,4 +162,39 @@ describe('a practice page', () => {
     expect(await readings(page)).toBe(before);
     await page.browserContext().close();
   });
+
+  it.each(['experiments/resistivity.html', 'my-readings/resistivity.html'])('prints %s black on white without its controls, in the dark too, with what was written', async (name) => {
+    const page = await openPage(built, built.file(name));
+    await page.type('[data-reading="R:0"], [data-place="r:0"] input', '41.5');
+    await page.evaluate(() => {
+      document.documentElement.dataset['look'] = 'dark';
+      dispatchEvent(new Event('beforeprint'));
+    });
+    await page.emulateMediaType('print');
+    expect(await page.$$eval('button, nav, header, footer, select[data-place]', (all) => all.filter((each) => (each as HTMLElement).offsetParent !== null).length)).toBe(0);
+    expect(await page.$eval('html', (root) => [getComputedStyle(root).color, getComputedStyle(root).backgroundColor])).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+    expect(await page.$eval('[data-reading="R:0"], [data-place="r:0"] input', (input) => [(input as HTMLInputElement).value, (input as HTMLElement).offsetParent !== null])).toEqual(['41.5', true]);
+    await page.browserContext().close();
+  });
+
+  it('prints its key on a page of its own, upside down', async () => {
+    const page = await openPage(built, built.file('experiments/resistivity.html'));
+    await page.emulateMediaType('print');
+    await page.evaluate(() => void dispatchEvent(new Event('beforeprint')));
+    const key = await page.$eval('.key-page', (each) => [getComputedStyle(each).breakBefore, getComputedStyle(each).transform, (each as HTMLElement).offsetHeight > 0]);
+    expect(key).toEqual(['page', 'matrix(-1, 0, 0, -1, 0, 0)', true]);
+    await page.browserContext().close();
+  });
+
+  it('shows readings and places alone in the plain view', async () => {
+    const page = await openPage(built, built.file('experiments/resistivity.html'));
+    await openTools(page);
+    await page.click('[data-do="plain"]');
+    const seen = (selector: string) => page.$$eval(selector, (all) => all.filter((each) => (each as HTMLElement).offsetParent !== null).length);
+    expect(await seen('header, .before, .after, .after-key')).toBe(0);
+    expect(await seen('table.record')).toBeGreaterThan(0);
+    await page.click('[data-do="plain"]');
+    expect(await seen('header')).toBe(1);
+    await page.browserContext().close();
+  });
 });
