@@ -156,6 +156,16 @@ describe('a page of questions', () => {
     await page.browserContext().close();
   });
 
+  it('works without a connection after a visit of any page', { timeout: 60_000 }, async () => {
+    const page = await openPage(built, built.http('index.html'));
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await page.setOfflineMode(true);
+    await page.goto(built.http(address('kelvin')));
+    expect(await textAt(page, '[data-slot="question"]')).toBe(asked('kelvin', CODE).text);
+    await page.browserContext().close();
+  });
+
   it('hints first at what to look at, opening the line that is missing, then gives the formula, then the numbers', async () => {
     const page = await openPage(built, built.file(address('shunt', CODE, RESISTOR)));
     const lines = () => page.$$eval('[data-line="S"] [data-said] .lines p', (all) => all.length);
