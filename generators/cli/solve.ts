@@ -16,7 +16,7 @@ const LANGUAGE = 'en';
 export const solve: Command = {
   usage: 'solve FAMILY name=value …',
   about: 'a question on your own numbers with its full working; what you leave out is asked, and name=? asks for it by name',
-  help: () => `slidewire ${solve.usage}\n    ${solve.about}\n\n  --${AS.name}  ${AS.meaning}\n        takes ${AS.takes} (default: text)\n\nslidewire families lists the families with their quantities.`,
+  help: () => `slidewire ${solve.usage}\n    ${solve.about}\n\n  --${AS.name}  ${AS.meaning}\n        takes ${AS.takes} (default: text)\n\nA value may have its unit behind it, of another size too: Q=2.4kohm l=37.5cm. Rows stand with commas between: d=0.41,0.42.\nslidewire families lists the families with their quantities.`,
   async run(args) {
     const { flags, positionals } = readCommandLine(args, [AS]);
     const [id, ...rest] = positionals;

@@ -16,7 +16,7 @@ export function solutionText(view: QuestionView, { headings }: QuestionWords): s
   ]);
   const answers = view.answers.map(({ symbol, value, fraction, low, high }) => {
     const range = low.text === high.text ? headings['only']! : fill(headings['accept']!, { low: low.text, high: high.text });
-    return `  ${symbol.text} = ${fraction === undefined ? '' : `${fraction} = `}${value.text}   ${range}`;
+    return `  ${symbol.text} = ${fraction === undefined ? '' : `${fraction} = `}${value.text}   ${marks(1)}   ${range}`;
   });
   const slips = view.slips.map(({ values, say }) => `  ${values.map(({ text }) => text).join(', ')}: ${sentenceText(say)}`);
   return [
@@ -24,11 +24,10 @@ export function solutionText(view: QuestionView, { headings }: QuestionWords): s
     '',
     questionText(view),
     '',
-    headings['working']!,
-    ...steps,
+    ...(view.steps.some(({ lines }) => lines.length > 0) ? [headings['working']!, ...steps] : []),
     headings['answer']!,
     ...answers,
-    ...view.verdicts.map(({ say }) => `  ${sentenceText(say)}`),
+    ...view.verdicts.map(({ id, say }) => `  ${sentenceText(say)}   ${marks(1 + view.steps.find((step) => step.id === id)!.marks)}`),
     ...(slips.length > 0 ? [headings['slips']!, ...slips] : []),
   ].join('\n');
 }

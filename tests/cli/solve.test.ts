@@ -20,6 +20,14 @@ describe('a family is worked on own numbers', () => {
     expect((await solve('combination', 'Q1=10Ω', 'l1=60cm', 'Q2=3', 'l2=40', 'A=?')).out).toMatch(/A = 12\.6 Ω/);
   });
 
+  test('the marks of lines and answers add up to those of the question', async () => {
+    for (const args of [['shunt', 'Y=6', 'l1=40', 'S=18'], ['viva', 'topic=cell'], ['gauge', 'rho=4.9e-7', 'X=5', 'L=1']]) {
+      const { out } = await solve(...args);
+      const [all, ...each] = Array.from(out.matchAll(/\((\d+) marks?\)/g), ([, count]) => Number(count));
+      expect(each.reduce((sum, count) => sum + count, 0), args.join(' ')).toBe(all);
+    }
+  });
+
   test('as JSON it is the whole question', async () => {
     const { out } = await solve('balance', 'P=15', 'l=37.5', '--as', 'json');
     expect(JSON.parse(out)).toMatchObject({ family: 'balance', direction: 'right', answers: [{ id: 'Q', value: { text: '25.0 Ω' } }], marks: 2 });
@@ -92,4 +100,13 @@ test('families lists every family, its id first, with a sample', async () => {
   expect(code).toBe(0);
   for (const id of ['balance', 'shunt', 'carey-foster', 'viva']) expect(out).toMatch(new RegExp(`^${id}  \\S`, 'm'));
   expect(out).not.toMatch(/[{}\\]|undefined/);
+});
+
+test('families tells the arrangements of a family, its quantities with units, and what each arrangement finds from what', async () => {
+  const { out } = await slidewire(['families']);
+  const lines = out.split('\n');
+  const own = (id: string) => lines.slice(lines.findIndex((line) => line.startsWith(`${id}  `)) + 1).slice(0, 4).map((line) => line.trim());
+  expect(own('bridge-wire')).toEqual(['change=resistance|length', 'l1 in cm, k, l2 in cm, V in cm; W is 100 cm unless given', 'change=resistance: l1 k → l2', 'change=length: l1 V → l2; l1 l2 → V']);
+  expect(own('ring').slice(0, 2)).toEqual(['gap=left|right', 'r in Ω, Y in Ω, l in cm; theta is 180°, W is 100 cm unless given']);
+  expect(own('inconsistent-row').slice(1, 3)).toEqual(['R in Ω row by row (R=1,2,3), l in cm row by row (l=1,2,3); W is 100 cm unless given', 'R l → row']);
 });
