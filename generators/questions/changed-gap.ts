@@ -40,7 +40,9 @@ function asks(choice: Choice, { together, other, own, alone }: Change, toward: C
   const after = partsAt(choice, 'l2');
   const first: Work = { id: 'X', as: `Y * ${before.own} / ${before.other}`, slips: { 'ratio inverted': `Y * ${before.other} / ${before.own}` } };
   const facing: Work = { id: 'Y', as: `X * ${before.other} / ${before.own}`, slips: { 'ratio inverted': `X * ${before.own} / ${before.other}` } };
-  const combined: Work = { id: 'C', as: `Y * ${after.own} / ${after.other}`, slips: { 'ratio inverted': `Y * ${after.other} / ${after.own}` } };
+  const fromNull = (slip: string): Work => ({ id: 'C', as: `Y * ${after.own} / ${after.other}`, slips: { [slip]: `Y * ${after.other} / ${after.own}` } });
+  const only = fromNull('ratio inverted');
+  const combined = fromNull('ratio inverted in the second');
   const fromBoth: Work = { id: 'C', ...together };
   const added: Work = { id: 'S', ...other };
   const firstNull: Work = { id: 'l1', as: nullAt(choice, 'W * X / (X + Y)') };
@@ -57,9 +59,9 @@ function asks(choice: Choice, { together, other, own, alone }: Change, toward: C
     'resistor from a shift': { finds: ['S'], algebra: 2, drawnBy: 'shift, gap unknown', steps: [first, { id: 'l2', as: movedBy(toward, 'l1', 's') }, combined, added] },
     resistor: { finds: ['S'], algebra: 2, steps: [first, combined, added] },
     'resistor, gap known': { finds: ['S'], algebra: 2, steps: [facing, combined, added] },
-    'resistor for a null': { finds: ['S'], algebra: 2, steps: [combined, added] },
+    'resistor for a null': { finds: ['S'], algebra: 2, steps: [only, added] },
     'resistor for a shift': { finds: ['S'], algebra: 2, steps: [firstNull, { id: 'l2', as: movedBy(toward, 'l1', 's') }, combined, added] },
-    'own from a null': { finds: ['X'], algebra: 2, steps: [combined, { id: 'X', ...own }] },
+    'own from a null': { finds: ['X'], algebra: 2, steps: [only, { id: 'X', ...own }] },
     'other from a null': { finds: ['Y'], algebra: 2, steps: [fromBoth, { id: 'Y', as: `C * ${after.other} / ${after.own}`, slips: { 'ratio inverted': `C * ${after.own} / ${after.other}` } }] },
     shift: { finds: ['l2', 's'], algebra: 2, steps: [firstNull, fromBoth, secondNull, moved] },
     'shift, gap unknown': { finds: ['X', 'l2', 's'], algebra: 2, steps: [first, fromBoth, secondNull, moved] },

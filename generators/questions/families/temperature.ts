@@ -15,7 +15,7 @@ export const temperature: Family = {
     const before = partsAt(choice, 'l1');
     const after = partsAt(choice, 'l2');
     const k = { id: 'k', as: `${after.own} * ${before.other} / (${before.own} * ${after.other})`, slips: { 'lengths compared alone': `${after.own} / ${before.own}` } };
-    const hotCoil = { id: 'X2', as: `Y * ${after.own} / ${after.other}`, slips: { 'ratio inverted in the second': `Y * ${after.other} / ${after.own}` } };
+    const hotCoil = (slip: string) => ({ id: 'X2', as: `Y * ${after.own} / ${after.other}`, slips: { [slip]: `Y * ${after.other} / ${after.own}` } });
     const coefficient = { id: 'alpha', as: '(X2 - X1) / (X1 * t2 - X2 * t1)', slips: { 'over the hot resistance': '(X2 - X1) / (X2 * (t2 - t1))' } };
     return {
       quantities: {
@@ -39,7 +39,7 @@ export const temperature: Family = {
           drawnBy: 'null',
           steps: [
             { id: 'X1', as: `Y * ${before.own} / ${before.other}`, slips: { 'ratio inverted': `Y * ${before.other} / ${before.own}` } },
-            hotCoil,
+            hotCoil('ratio inverted in the second'),
             coefficient,
           ],
         },
@@ -60,8 +60,8 @@ export const temperature: Family = {
             { id: 'l2', as: nullAt(choice, 'W * X2 / (X2 + Y)'), slips: { 'wrong end': nullAt(choice, 'W * Y / (X2 + Y)'), 'coil taken as cold': nullAt(choice, 'W * X1 / (X1 + Y)') } },
           ],
         },
-        'hot from the resistance': { finds: ['t2'], algebra: 2, drawnBy: 'null from the resistance', steps: [hotCoil, { id: 't2', as: '((1 + alpha * t1) * X2 / X1 - 1) / alpha', slips: { 'one not taken off': '(1 + alpha * t1) * X2 / (X1 * alpha)' } }] },
-        'coefficient from the resistance': { finds: ['alpha'], algebra: 3, drawnBy: 'null from the resistance', steps: [hotCoil, coefficient] },
+        'hot from the resistance': { finds: ['t2'], algebra: 2, drawnBy: 'null from the resistance', steps: [hotCoil('ratio inverted'), { id: 't2', as: '((1 + alpha * t1) * X2 / X1 - 1) / alpha', slips: { 'one not taken off': '(1 + alpha * t1) * X2 / (X1 * alpha)' } }] },
+        'coefficient from the resistance': { finds: ['alpha'], algebra: 3, drawnBy: 'null from the resistance', steps: [hotCoil('ratio inverted'), coefficient] },
         hot: { finds: ['t2'], algebra: 2, drawnBy: 'null', steps: [k, { id: 't2', as: '(k * (1 + alpha * t1) - 1) / alpha', slips: { 'one not taken off': 'k * (1 + alpha * t1) / alpha' } }] },
       },
     };
