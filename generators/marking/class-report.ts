@@ -7,7 +7,7 @@ import type { Column } from './columns.ts';
 import type { CopyQuestion } from './copies.ts';
 import { type CopyTable, copyTable } from './copy-table.ts';
 import { nameWithSitting, sum } from './feedback.ts';
-import { headOf } from './heads.ts';
+import { headOf, rowName } from './heads.ts';
 import type { StudentMarks } from './mark-class.ts';
 import { type NearMiss, nearMisses } from './near-misses.ts';
 import type { Change } from './record.ts';
@@ -35,7 +35,7 @@ export interface ClassPage {
   middles: string;
   charts: { heading: string; svg: string }[];
   noSlips: boolean;
-  columns: { symbol: Line; row?: number }[];
+  columns: { symbol: Line; row?: number | string }[];
   rows: { roll: string; name: string; code: string; marks: string[]; total: string; note: string }[];
   changes?: string[];
   nearMisses: NearMiss[];
@@ -57,7 +57,7 @@ export function classPage(of: ClassMarks, spoken: SpokenWords, words: MarkingWor
     middles: fill(said.mean, { mean: round(mean, { decimals: 1 }, 'even'), median: round(median, { decimals: 1 }, 'even'), full: shownMarks(full) }),
     charts: marked.length === 0 ? [] : [distribution(marked, full, words), hardest(marked, columns, spoken, words), ...(slips.length > 0 ? [commonest(slips, words)] : [])],
     noSlips: slips.length === 0,
-    columns: columns.map(({ id, row, inTable }) => ({ symbol: symbolLine(program, id, spoken), ...(inTable && { row: row + 1 }) })),
+    columns: columns.map(({ id, row, inTable, rows }) => ({ symbol: symbolLine(program, id, spoken), ...(inTable && { row: rowName(row, rows) }) })),
     rows: students.map((student) => row(student, words)),
     ...(of.changes && { changes: of.changes.map((change) => changeInWords(change, words)) }),
     nearMisses: nearMisses(marked, of.programFor, spoken, words),

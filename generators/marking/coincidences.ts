@@ -7,13 +7,13 @@ import type { Sheet } from '../sheets/sheet.ts';
 
 /** A slip that gives an accepted value on a sheet, so that nobody can see it there. */
 export interface Coincidence {
-  column: Pick<Column, 'id' | 'row' | 'inTable'>;
+  column: Pick<Column, 'id' | 'row' | 'inTable' | 'rows'>;
   at: string;
   slip: string;
 }
 
 /** The slips of the catalogue whose values, however they are rounded, can lie inside an answer's accept range. */
-export function coincidences(sheet: Sheet, program: Program, columns: readonly Pick<Column, 'id' | 'row' | 'inTable'>[]): Coincidence[] {
+export function coincidences(sheet: Sheet, program: Program, columns: readonly Coincidence['column'][]): Coincidence[] {
   const work: Work = { sheet, program, own: {} };
   const ranges = reach(work);
   // A slip is looked for in the first answer that it can show in; later answers are judged on that one.

@@ -3,6 +3,7 @@ import { type SpokenWords, fill } from '../quantities/spoken.ts';
 import { type Line, symbolLine } from '../quantities/working.ts';
 import type { CopyQuestion } from './copies.ts';
 import { wrote } from './feedback.ts';
+import { rowName } from './heads.ts';
 import type { StudentMarks } from './mark-class.ts';
 import { shownNumber } from './shown.ts';
 import type { MarkingWords } from './words.ts';
@@ -12,7 +13,7 @@ export interface CopyTable {
   says: string;
   rolls: [string, string];
   readings: { symbol: Line; one: string; other: string }[];
-  answers: { symbol: Line; row?: number; one: string; other: string; same: boolean }[];
+  answers: { symbol: Line; row?: number | string; one: string; other: string; same: boolean }[];
 }
 
 export function copyTable({ student, other, same, telling }: CopyQuestion, programFor: (student: StudentMarks) => Program, spoken: SpokenWords, words: MarkingWords): CopyTable {
@@ -26,7 +27,7 @@ export function copyTable({ student, other, same, telling }: CopyQuestion, progr
     readings: readings.map(({ id }) => ({ symbol: symbolLine(program, id, spoken), one: read(student, id), other: read(other, id) })),
     answers: student.answers.map((answer, i) => ({
       symbol: symbolLine(program, answer.column.id, spoken),
-      ...(answer.column.inTable && { row: answer.column.row + 1 }),
+      ...(answer.column.inTable && { row: rowName(answer.column.row, answer.column.rows) }),
       one: wrote(answer, words),
       other: wrote(other.answers[i]!, words),
       same: same.includes(i),

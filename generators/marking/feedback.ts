@@ -7,7 +7,7 @@ import { roundOutward } from '../quantities/written.ts';
 import type { Issue } from '../sheets/issue.ts';
 import type { Marked } from './award.ts';
 import { alive } from './csv-text.ts';
-import { headOf } from './heads.ts';
+import { headOf, rowName } from './heads.ts';
 import type { StudentMarks } from './mark-class.ts';
 import { MARK_KINDS } from './mark-kinds.ts';
 import { remarks } from './remarks.ts';
@@ -18,8 +18,8 @@ import type { MarkingWords } from './words.ts';
 /** One line of a feedback slip. */
 export interface FeedbackLine {
   symbol: Line;
-  /** Of a table, counted from 1. */
-  row?: number;
+  /** Of a table, as it calls the row. */
+  row?: number | string;
   wrote: string;
   /** Only where the value is wrong. */
   accepted: string;
@@ -62,7 +62,7 @@ function line(answer: Marked, text: string, program: Program, spoken: SpokenWord
   const { column, earned } = answer;
   return {
     symbol: symbolLine(program, column.id, spoken),
-    ...(column.inTable && { row: column.row + 1 }),
+    ...(column.inTable && { row: rowName(column.row, column.rows) }),
     // A unit of another kind stands as it was typed.
     wrote: answer.wrongUnit ? alive(text).trim() : wrote(answer, words),
     accepted: answer.verdict === 'wrong' ? accepted(answer, words) : '',

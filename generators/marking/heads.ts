@@ -1,4 +1,6 @@
+import type { Rows } from '../experiments/layout.ts';
 import { fill } from '../quantities/spoken.ts';
+import { rowLabel } from '../sheets/record.ts';
 import type { Column } from './columns.ts';
 
 /** Words for the heads of the answers file. */
@@ -13,10 +15,16 @@ export interface HeadWords {
   inRow: string;
 }
 
-/** What a deciding answer is called: 'mean X', 'X, row 1'. */
-export function headOf({ id, row, inTable }: Pick<Column, 'id' | 'row' | 'inTable'>, symbols: Record<string, string>, words: HeadWords): string {
+/** What a deciding answer is called: 'mean X', 'X, row 1', 'X, row B'. */
+export function headOf({ id, row, inTable, rows }: Pick<Column, 'id' | 'row' | 'inTable' | 'rows'>, symbols: Record<string, string>, words: HeadWords): string {
   const symbol = symbols[id] ?? id;
-  return inTable ? fill(words.inRow, { symbol, row: row + 1 }) : symbol;
+  return inTable ? fill(words.inRow, { symbol, row: rowName(row, rows) }) : symbol;
+}
+
+/** What a row of a table is called in writing, as the table has it: 1, 'B', '2 a'. */
+export function rowName(row: number, rows: Rows = 'numbered'): number | string {
+  const { number, direction } = rowLabel(rows, row);
+  return direction === undefined ? number : `${number} ${direction}`;
 }
 
 /** Heads that differ by case, spaces or the width of their letters are the same. */

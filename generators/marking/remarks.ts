@@ -1,12 +1,14 @@
+import type { Rows } from '../experiments/layout.ts';
 import { fill } from '../quantities/spoken.ts';
 import type { Marked } from './award.ts';
+import { rowName } from './heads.ts';
 import type { Explanation } from './slip.ts';
 import { type MarkingWords, slipWords } from './words.ts';
 
 /** What is said about a sheet: what went wrong in each answer and what to do, and what several answers share. */
 export function remarks(answers: readonly Marked[], nameOf: (answer: Marked) => string, words: MarkingWords): string[] {
   const { feedback } = words;
-  const explained = answers.filter(({ explanations }) => explanations.length > 0).map((answer) => whatHappened(answer.explanations, nameOf(answer), words));
+  const explained = answers.filter(({ explanations }) => explanations.length > 0).map((answer) => whatHappened(answer, nameOf(answer), words));
   const shared = (sentence: string, is: (answer: Marked) => boolean, more: Record<string, string> = {}) => {
     const those = answers.filter(is).map(nameOf);
     return those.length === 0 ? [] : [fill(sentence, { answers: those.join(', '), ...more })];
@@ -26,9 +28,9 @@ export function remarks(answers: readonly Marked[], nameOf: (answer: Marked) => 
 }
 
 /** One slip with its remedy; several that give the same value side by side. */
-function whatHappened(explanations: readonly Explanation[], name: string, words: MarkingWords): string {
+function whatHappened({ explanations, column }: Marked, name: string, words: MarkingWords): string {
   const { feedback } = words;
-  const ways = waysInWords(explanations, words);
+  const ways = waysInWords(explanations, words, column.rows);
   const [first] = ways as [{ says: string; do: string }];
   if (ways.length === 1) return fill(feedback.says, { answer: name, ...first }).trim();
   const numbered = ways.map(({ says }, i) => fill(feedback.way, { number: i + 1, says })).join(' ');
@@ -36,8 +38,8 @@ function whatHappened(explanations: readonly Explanation[], name: string, words:
 }
 
 /** Each way in which a wrong value can have come about, with its remedy. */
-export function waysInWords(explanations: readonly Explanation[], words: MarkingWords): { says: string; do: string }[] {
-  return grouped(explanations).map((each) => inWords(each, words));
+export function waysInWords(explanations: readonly Explanation[], words: MarkingWords, rows?: Rows): { says: string; do: string }[] {
+  return grouped(explanations).map((each) => inWords(each, words, rows));
 }
 
 type Grouped = Omit<Explanation, 'row'> & { rows: number[] };
@@ -52,8 +54,8 @@ function grouped(explanations: readonly Explanation[]): Grouped[] {
 }
 
 /** The words of an explanation, those of its second slip after them. */
-function inWords({ slip, rows, with: second }: Grouped, words: MarkingWords): { says: string; do: string } {
-  const row = rows.map(String).reduce((one, other) => (one === '' ? other : fill(words.feedback.or, { one, other })), '');
+function inWords({ slip, rows, with: second }: Grouped, words: MarkingWords, called?: Rows): { says: string; do: string } {
+  const row = rows.map((each) => String(rowName(each - 1, called))).reduce((one, other) => (one === '' ? other : fill(words.feedback.or, { one, other })), '');
   const one = slipWords(words, slip);
   const says = fill(one.says, { row });
   if (!second) return { says, do: fill(one.do, { row }) };

@@ -55,8 +55,8 @@ function notes(answer: Marked, decimal: Decimal, words: TypingWords): string[] {
   ];
 }
 
-function whatHappened({ explanations }: Marked, words: TypingWords): string {
-  const ways = waysInWords(explanations, words as MarkingWords);
+function whatHappened({ explanations, column }: Marked, words: TypingWords): string {
+  const ways = waysInWords(explanations, words as MarkingWords, column.rows);
   if (ways.length === 0) return words.typing.unexplained;
   if (ways.length === 1) return ways[0]!.says;
   return fill(words.typing.either, { ways: ways.map(({ says }, i) => fill(words.feedback.way, { number: i + 1, says })).join(' ') });
