@@ -4,6 +4,7 @@ import { dial } from './dial.ts';
 import { graphPaper } from './graph-paper.ts';
 import { graph, type Graph } from './graph.ts';
 import { kelvinCircuit } from './kelvin-circuit.ts';
+import { labelledBridge, labelledDiamond } from './labelled-circuit.ts';
 import { metreScale } from './metre-scale.ts';
 import { plugBox } from './plug-box.ts';
 import { rule } from './rule.ts';
@@ -41,6 +42,10 @@ function drawings(words: FigureWords): Record<string, string> {
     drawn('carey-foster-zigzag', (f) => careyFosterCircuit({ ...f, symbol: 'zigzag', named: false }, words)),
     drawn('kelvin-rectangle', (f) => kelvinCircuit({ ...f, known: 'left', symbol: 'rectangle', named: true }, words)),
     drawn('kelvin-zigzag', (f) => kelvinCircuit({ ...f, known: 'right', symbol: 'zigzag', named: false }, words)),
+    drawn('labelled-bridge', (f) => labelledBridge({ ...f, symbol: 'rectangle', gaps: [{ join: 'one', labels: ['R = 6.0 Ω'] }, { join: 'parallel', labels: ['X', 'S = 20 Ω'] }], length: 'l₂ = 44.5 cm', cell: 'E = 2.0 V' }, words)),
+    drawn('labelled-series', (f) => labelledBridge({ ...f, symbol: 'zigzag', gaps: [{ join: 'series', labels: ['P', 'p = 10 Ω'] }, { join: 'series', labels: ['Q', 'q = 7.5 Ω'] }], length: 'l₂' }, words)),
+    drawn('labelled-four-gaps', (f) => labelledBridge({ ...f, symbol: 'rectangle', gaps: ['X = 2.0 Ω', 'P', 'Q', 'Y'].map((one) => ({ join: 'one', labels: [one] })), length: 'l₁ = 55.0 cm' }, words)),
+    drawn('labelled-diamond', (f) => labelledDiamond({ ...f, symbol: 'rectangle', arms: [{ join: 'one', labels: ['P = 10 Ω'] }, { join: 'one', labels: ['Q = 20 Ω'] }, { join: 'one', labels: ['R = 15 Ω'] }, { join: 'parallel', labels: ['S = 45 Ω', 'T'] }] }, words)),
     drawn('scale-on-a-mark', (f) => metreScale({ ...f, pointerCm: 57.4 }, words)),
     drawn('scale-between-marks', (f) => metreScale({ ...f, pointerCm: 38.93 }, words)),
     drawn('gauge-zero-none', (f) => screwGauge({ ...f, pitch: 0.5, divisions: 50, turns: 0, division: 0 }, words)),

@@ -59,6 +59,21 @@ export interface CircuitWords {
   careyFoster: string;
   /** {known} and {other} are the sides of resistance and galvanometer. */
   kelvin: string;
+  labelled: LabelledWords;
+}
+
+/** Text alternatives of circuits whose parts are labelled with values; an arm is said with {first} and {second}. */
+export interface LabelledWords extends Record<'one' | 'series' | 'parallel', string> {
+  /** {gaps}, {length} */
+  bridge: string;
+  /** {gaps}, {length} */
+  fourGaps: string;
+  /** {cell} */
+  cell: string;
+  /** {galvanometer} */
+  galvanometer: string;
+  /** {upper}, {lower} */
+  diamond: string;
 }
 
 export interface GraphWords {

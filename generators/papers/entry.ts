@@ -50,7 +50,7 @@ export function fits(direction: Direction, form: PartForm): boolean {
     case 'structured':
       return partsOf(direction).length > 1 && !ask.finds.some((id) => decides(direction, id));
     case 'figure':
-      return ask.finds.length === 1 && readsOff(direction).length > 0;
+      return readsOff(direction).length > 0 && !ask.finds.some((id) => decides(direction, id));
     case 'numeric':
       return !isInWords(direction);
   }

@@ -1,67 +1,105 @@
 import type { Drawing } from '../figures/svg.ts';
-import { metreScale } from '../figures/metre-scale.ts';
-import { screwGauge } from '../figures/screw-gauge.ts';
 import type { FigureWords } from '../figures/words.ts';
 import type { Readings } from '../quantities/evaluate.ts';
 import type { Written } from '../quantities/step.ts';
+import { unit } from '../quantities/unit.ts';
 import { round } from '../quantities/written.ts';
 import type { Direction } from '../questions/direction.ts';
+import type { Choice } from '../questions/family.ts';
+import { plainText } from '../questions/plain-text.ts';
+import * as circuits from './circuits.ts';
+import * as instruments from './instruments.ts';
 
-interface Figure {
-  /** The givens that are read off it, and how far a reading may lie from the truth, in the given's own unit. */
-  latitude: Readonly<Record<string, number>>;
-  /** Readings worth drawing; all where left out. */
-  suits?(readings: Readings): boolean;
-  draw(readings: Readings, id: string, words: FigureWords): Drawing;
+/** What a drawing may know of a question. */
+export interface Values {
+  choice: Choice;
+  has(id: string): boolean;
+  /** A given in its own unit. */
+  number(id: string): number;
+  /** 'P = 12 Ω' of a given, 'P' of anything else. */
+  label(id: string): string;
 }
 
-const number = (readings: Readings, id: string) => Number(readings[id]);
+export interface Figure {
+  /** The givens that can be read off it, and how far a reading may lie from the truth, in the given's own unit. */
+  latitude: Readonly<Record<string, number>>;
+  /** The same where it goes by the values. */
+  latitudeOf?(values: Values): Readonly<Record<string, number>>;
+  /** How many of them make a drawing worth while; one where left out. */
+  least?: number;
+  /** Readings worth drawing; all where left out. */
+  suits?(values: Values): boolean;
+  draw(values: Values, id: string, words: FigureWords): Drawing;
+}
 
-/** A millimetre division of the scale either way. */
-const scale: Figure = { latitude: { l: 0.1 }, draw: (readings, id, words) => metreScale({ id, pointerCm: number(readings, 'l') }, words) };
-
-/** Pitch 0.5 mm, 50 divisions: the least count of 0.01 mm that the family is set with. */
-const PITCH = 0.5;
-const DIVISIONS = 50;
-const gauge: Figure = {
-  latitude: { m: 0, n: 1 },
-  // A wire thinner than half a millimetre leaves nothing to be seen on the main scale.
-  suits: (readings) => number(readings, 'm') > 0,
-  draw: (readings, id, words) => screwGauge({ id, pitch: PITCH, divisions: DIVISIONS, turns: Math.round(number(readings, 'm') / PITCH), division: number(readings, 'n') }, words),
-};
-
-/** Families whose question can show an instrument in place of its readings. */
+/** What shows the readings or the circuit of a question, by family. */
 const FIGURES: Readonly<Record<string, Figure>> = {
-  balance: scale,
-  'end-corrections': scale,
-  kelvin: scale,
-  'non-uniform': scale,
-  'screw-gauge': gauge,
+  balance: instruments.scale,
+  'end-corrections': instruments.scale,
+  kelvin: instruments.scale,
+  'non-uniform': instruments.scale,
+  'screw-gauge': instruments.gauge,
+  'resistivity-bridge': instruments.box('R'),
+  'error-of-x': instruments.box('R'),
+  'best-choice': instruments.box('S1'),
+  temperature: instruments.warmth,
+  gradient: instruments.slope,
+  series: circuits.joined('series'),
+  shunt: circuits.joined('parallel'),
+  'both-gaps': circuits.bothGaps,
+  currents: circuits.atBalance,
+  'off-balance': circuits.offBalance,
+  'carey-foster': circuits.fourGaps,
+  wheatstone: circuits.diamond,
 };
+
+/** Symbols that only another figure of the family would show. */
+const NOT_WITH: Readonly<Record<string, string>> = { 'screw-gauge': 'N' };
 
 function figureOf({ family, givens }: Direction): Figure | undefined {
   const figure = FIGURES[family.id];
-  return figure && Object.keys(figure.latitude).every((id) => givens.includes(id)) && !givens.includes('N') ? figure : undefined;
+  const without = NOT_WITH[family.id];
+  return figure && !(without !== undefined && givens.includes(without)) ? figure : undefined;
 }
 
 /** The givens that a figure of this direction shows; none where it has no figure. */
-export const readsOff = (direction: Direction): string[] => Object.keys(figureOf(direction)?.latitude ?? {});
+export function readsOff(direction: Direction): string[] {
+  const figure = figureOf(direction);
+  const shown = figure ? SHOWN.get(figure)!.filter((id) => direction.givens.includes(id)) : [];
+  return shown.length >= (figure?.least ?? 1) ? shown : [];
+}
+
+const SHOWN = new Map(Object.values(FIGURES).map((figure) => [figure, Object.keys(figure.latitudeOf?.({ choice: {}, has: () => true, number: () => 1, label: (id) => id }) ?? figure.latitude)]));
+
+function valuesOf({ body, choice, givens }: Direction, readings: Readings): Values {
+  const symbol = (id: string) => plainText(body.quantities[id]!.tex ?? id);
+  return {
+    choice,
+    has: (id) => id in body.quantities && givens.includes(id),
+    number: (id) => Number(readings[id]),
+    label: (id) => (givens.includes(id) ? `${symbol(id)} = ${String(readings[id])} ${plainText(unit(body.quantities[id]!.unit).tex)}` : symbol(id)),
+  };
+}
 
 /** Whether a figure of these readings is worth drawing. */
-export const suitsFigure = (direction: Direction, readings: Readings): boolean => figureOf(direction)?.suits?.(readings) ?? true;
+export const suitsFigure = (direction: Direction, readings: Readings): boolean => figureOf(direction)?.suits?.(valuesOf(direction, readings)) ?? true;
 
 /** The figure of a direction that has one. */
-export const drawFigure = (direction: Direction, readings: Readings, id: string, words: FigureWords): Drawing => figureOf(direction)!.draw(readings, id, words);
+export const drawFigure = (direction: Direction, readings: Readings, id: string, words: FigureWords): Drawing => figureOf(direction)!.draw(valuesOf(direction, readings), id, words);
+
+/** How far each reading off the figure may lie from the truth. */
+export function latitudeOf(direction: Direction, readings: Readings): Readonly<Record<string, number>> {
+  const figure = figureOf(direction)!;
+  return figure.latitudeOf?.(valuesOf(direction, readings)) ?? figure.latitude;
+}
 
 /** The readings as they may be taken off the figure: each as far off as it may be, either way. */
 export function readOff(direction: Direction, readings: Readings): Readings[] {
-  const { latitude } = figureOf(direction)!;
-  return Object.entries(latitude).flatMap(([id, slack]) => (slack === 0 ? [] : [-slack, slack].map((off) => ({ ...readings, [id]: moved(String(readings[id]), off) }))));
+  const latitude = latitudeOf(direction, readings);
+  return readsOff(direction).flatMap((id) => (latitude[id] === 0 ? [] : [-latitude[id]!, latitude[id]!].map((off) => ({ ...readings, [id]: moved(String(readings[id]), off) }))));
 }
 
+/** Six figures keep what a tenth of a division is. */
 function moved(value: Written, off: number): Written {
-  return round(Number(value) + off, { decimals: 1 }, 'even');
+  return round(Number(value) + off, { figures: 6 }, 'even');
 }
-
-/** How far each reading off the figure may lie from the truth. */
-export const latitudeOf = (direction: Direction): Readonly<Record<string, number>> => figureOf(direction)!.latitude;

@@ -156,7 +156,7 @@ function shown(written: string, unit: string, shared: QuestionWords): Shown {
 function figureView({ question: { direction, readings, program } }: Made, view: QuestionView, id: string, { figures, shared }: PaperContent): FigureView {
   const { svg, seen } = drawFigure(direction, readings, `figure-${id}`, figures);
   const ids = readsOff(direction);
-  const slack = latitudeOf(direction);
+  const slack = latitudeOf(direction, readings);
   return {
     svg,
     seen,

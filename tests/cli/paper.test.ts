@@ -15,8 +15,8 @@ describeWith(['pdftotext'], 'a printed paper', () => {
   const order = write('paper.yaml', 'title: Tidewheel class test\ntime: 40 minutes\nversions: 2\nseed: printed\nmarks: { total: 20, forms: { choice: 4, assertion: 1, figure: 3, structured: 4 } }\nquestions:\n  - { family: balance, ask: right, form: choice }\n');
   const text = (...path: string[]) => run('pdftotext', '-layout', at('out', ...path), '-').normalize('NFKC').replace(/\s+/g, ' ');
 
-  /** An exponent at the end stands on a line of its own. */
-  const inPrint = (shown: string) => shown.replace(/(?<=Ω)²$/, '').normalize('NFKC').replace(/\s+/g, ' ');
+  /** An exponent at the end stands on a line of its own, and the sign of a degree is a ring by itself. */
+  const inPrint = (shown: string) => shown.replace(/(?<=Ω)²$/, '').replace('°C', '∘ C').normalize('NFKC').replace(/\s+/g, ' ');
 
   test('has, read back from print, every question with its marks, options and answers', async () => {
     expect((await slidewire(['paper', order, '--out', at('out')])).err).toBe('');
@@ -52,7 +52,7 @@ describeWith(['pdftotext'], 'a printed paper', () => {
 
 test('used questions are kept beside the file, and do not come next year', async () => {
   const order = write('year.yaml', 'title: Year\nused: used.json\nmarks: { total: 12 }\n');
-  const keys = (folder: string) => data(folder).versions.flatMap(({ questions }) => questions.flatMap(({ parts }) => parts.map(({ text }) => text)));
+  const keys = (folder: string) => data(folder).versions.flatMap(({ questions }) => questions.flatMap(({ parts, story = '' }) => parts.map(({ text }) => `${story} ${text}`)));
   for (const year of ['one', 'two']) expect((await slidewire(['paper', order, '--out', at(year), '--as', 'json'])).code).toBe(0);
   expect(keys('one').filter((text) => keys('two').includes(text))).toEqual([]);
   expect(existsSync(at('one', 'candidates'))).toBe(false);

@@ -50,7 +50,7 @@ test('a part on the way moves no answer', () => {
 });
 
 /** A line of text as mathjs reads it. */
-const readable = (text: string) => text.replace(/10⁻([⁰¹²³⁴⁵⁶⁷⁸⁹])/g, (_, digit: string) => `1e-${'⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(digit)}`).replace(/²/g, '^2').replace(/×/g, '*').replace(/−/g, '-').replace(/√/g, 'sqrt').replace(/π/g, 'pi');
+const readable = (text: string) => text.replace(/10⁻([⁰¹²³⁴⁵⁶⁷⁸⁹])/g, (_, digit: string) => `1e-${'⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(digit)}`).replace(/²/g, '^2').replace(/×/g, '*').replace(/−/g, '-').replace(/√([\p{L}\d_.₀-₉]+)/gu, 'sqrt($1)').replace(/√(sqrt\([^()]*\))/g, 'sqrt($1)').replace(/√/g, 'sqrt').replace(/π/g, 'pi');
 
 test('what follows through is what the working makes of the candidate’s own value', () => {
   let tried = 0;
