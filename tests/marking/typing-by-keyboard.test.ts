@@ -177,6 +177,17 @@ test('where units are assumed, space adds none, and ! says that one is missing',
   expect(await typing.textOf('note-0')).toContain(words.unitCosts);
 });
 
+test('a name that looks like markup or a formula is text, in the page and in its file', async () => {
+  const names = ['</script><script>document.title = "broken in"</script>', '=HYPERLINK("x")'];
+  await prepareMarking(at('names'), { order: made.order, issues: names.map((name, i) => ({ ...issues[i]!, name })) });
+  const typing = await openTyping(browser, at('names'));
+  await typing.choose(0);
+  expect(await typing.textOf('sheet')).toContain(names[0]!);
+  expect(await typing.page.title()).toBe(words.title);
+  const lines = (await typing.save()).toString().split('\r\n');
+  expect(lines[2]).toMatch(/^2,"'=HYPERLINK\(""x""\)",/);
+});
+
 test('2000 students are in a page under a megabyte, which opens without judging them all', async () => {
   const many = Array.from({ length: 2000 }, (_, i) => ({ ...issues[i % issues.length]!, roll: String(i + 1), name: `Student ${i + 1}`, code: `K${String(i).padStart(3, '0')}-2222` }));
   await prepareMarking(at('many'), { order: made.order, issues: many });
