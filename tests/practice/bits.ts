@@ -14,6 +14,6 @@ function bits(number: number): string {
 export function setsInBits(experiment: Experiment, kit: Kit, codes: readonly number[]): string[] {
   return codes.map((number) => {
     const { sheet, truth, wires } = makeSet(experiment, kit, setCode(number));
-    return JSON.stringify({ form: sheet.form, readings: sheet.readings, wires, truth: Object.entries(truth).map(([name, value]) => [name, bits(value)]) });
+    return JSON.stringify({ form: sheet.form, readings: sheet.readings, finished: sheet.finished, wires, truth: Object.entries(truth).map(([name, value]) => [name, bits(value)]) });
   });
 }

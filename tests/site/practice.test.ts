@@ -186,6 +186,16 @@ describe('a practice page', () => {
     await page.browserContext().close();
   });
 
+  it('goes to its parts by links and past its links without leaving the set', async () => {
+    const page = await openPage(built, built.file(`experiments/resistivity.html#${CODE}`));
+    for (const [link, to] of [['.parts a[href="#part-observations"]', 'part-observations'], ['.skip', 'text']] as const) {
+      await page.$eval(link, (each) => (each as HTMLElement).click());
+      expect(await page.evaluate(() => [location.hash, document.activeElement!.id])).toEqual([`#${CODE}`, to]);
+    }
+    expect(await page.$eval('[data-slot="code"]', (code) => code.textContent)).toBe(CODE);
+    await page.browserContext().close();
+  });
+
   it('shows readings and places alone in the plain view', async () => {
     const page = await openPage(built, built.file('experiments/resistivity.html'));
     await openTools(page);
