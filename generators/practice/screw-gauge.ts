@@ -43,8 +43,8 @@ export function thimbleAt({ divisions }: ScrewGauge, count: number): { turns: nu
   return { turns, division: count - turns * divisions };
 }
 
-/** Whether what a student wrote is what the gauge shows, to a division. */
-export function isAsShown({ gauge }: GaugeBench, count: number, main: string, circular: string): boolean {
+/** Whether what a student wrote is what a gauge shows that stands so many divisions from its zero line, to a division. */
+export function isShownOn(gauge: ScrewGauge, count: number, main: string, circular: string): boolean {
   const written = Number(main) / Number(gauge.leastCount) + Number(circular);
   const isMark = Math.abs(Number(main) / Number(gauge.pitch) - Math.round(Number(main) / Number(gauge.pitch))) < 1e-9;
   return main !== '' && circular !== '' && isMark && Math.abs(written - count) <= 1 && Number(circular) >= 0 && Number(circular) < gauge.divisions;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gaugeBench, isAsShown, thimbleAt } from '../../generators/practice/screw-gauge.ts';
+import { gaugeBench, isShownOn, thimbleAt } from '../../generators/practice/screw-gauge.ts';
 import { setCode } from '../../generators/practice/set-code.ts';
 import { setOf } from './pages.ts';
 
@@ -28,9 +28,9 @@ describe('the screw gauge of a set', () => {
   it('takes a reading that is right to a division, and no half-millimetre missed', () => {
     const [{ bench }] = benches as [(typeof benches)[0]];
     expect(bench.gauge).toMatchObject({ pitch: '0.5', divisions: 50 });
-    expect(isAsShown(bench, 87, '0.5', '37')).toBe(true);
-    expect(isAsShown(bench, 87, '0.5', '38')).toBe(true);
-    for (const [main, circular] of [['0.0', '37'], ['0.5', '35'], ['0.3', '37'], ['', '37'], ['0.5', ''], ['0.0', '87']] as const) expect(isAsShown(bench, 87, main, circular), `${main} ${circular}`).toBe(false);
+    expect(isShownOn(bench.gauge, 87, '0.5', '37')).toBe(true);
+    expect(isShownOn(bench.gauge, 87, '0.5', '38')).toBe(true);
+    for (const [main, circular] of [['0.0', '37'], ['0.5', '35'], ['0.3', '37'], ['', '37'], ['0.5', ''], ['0.0', '87']] as const) expect(isShownOn(bench.gauge, 87, main, circular), `${main} ${circular}`).toBe(false);
   });
 
   it('is there for no set without one to be read', () => {

@@ -7,7 +7,9 @@ const MOST_STOPS = 250;
 export function focused(page: Page): Promise<string> {
   return page.evaluate(() => {
     const control = document.activeElement as HTMLElement & { labels?: ArrayLike<HTMLElement> };
-    const label = control.getAttribute('aria-label') ?? control.labels?.[0]?.textContent ?? control.textContent ?? '';
+    const around = control.labels?.[0]?.cloneNode(true) as HTMLElement | undefined;
+    around?.querySelector('select')?.remove();
+    const label = control.getAttribute('aria-label') ?? around?.textContent ?? control.textContent ?? '';
     return label.replace(/\s+/g, ' ').trim();
   });
 }

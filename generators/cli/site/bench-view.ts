@@ -1,7 +1,7 @@
 import { type BridgeWords, type Wired, benchBridge } from '../../figures/bench/bridge.ts';
 import { benchDial } from '../../figures/bench/dial.ts';
 import { benchPlug } from '../../figures/bench/plug.ts';
-import { jockeyTape, ruleTape, thermometerTape } from '../../figures/bench/tapes.ts';
+import { endAt, jockeyTape, ruleTape, thermometerTape, windowFrom } from '../../figures/bench/tapes.ts';
 import type { StudentBench } from '../../practice/bench.ts';
 import type { BoxName } from '../../experiments/on-bench.ts';
 
@@ -20,10 +20,14 @@ export interface BenchView {
   thermometer?: string;
 }
 
-/** The two ends of a wire on a rule. */
-export type RuleView = Record<'left' | 'right', string>;
+/** The two ends of a wire on a rule, and where the window to each begins, in mm. */
+export type RuleView = Record<'left' | 'right', { svg: string; from: number }>;
 
-export const ruleView = (longest: number): RuleView => ({ left: ruleTape(Math.ceil(longest) + BEYOND, 'left'), right: ruleTape(Math.ceil(longest) + BEYOND, 'right') });
+/** A rule for wires of up to so many cm, the longest laid on it. */
+export function ruleView(longest: number): RuleView {
+  const end = (side: 'left' | 'right') => ({ svg: ruleTape(Math.ceil(longest) + BEYOND, side, endAt(side, longest)), from: windowFrom(endAt(side, longest)) });
+  return { left: end('left'), right: end('right') };
+}
 
 export function benchView({ laid }: StudentBench, wired: Wired, words: BridgeWords): BenchView {
   return {

@@ -17,9 +17,10 @@ import type { Verdict } from '../../quantities/step.ts';
 import { programOf } from '../../sheets/issue.ts';
 import { labelIn, unitLine } from '../../sheets/record.ts';
 import { worksheetView } from '../../sheets/view.ts';
-import { loadSiteWords, loadTables, loadWords } from '../content.ts';
+import { loadFigureWords, loadSiteWords, loadTables, loadWords } from '../content.ts';
 import { loadMarkingWords } from '../marking-content.ts';
-import { benchView } from './bench-view.ts';
+import { benchView, ruleView } from './bench-view.ts';
+import { type InstrumentsWords, instrumentsView, writeInstrumentsScript } from './instruments-view.ts';
 import { type ChoiceWords, groupsOf } from './groups.ts';
 import { faultsScript, mineScript, pageScript, practiceScript } from './bundle.ts';
 import { type SiteWords as ExperimentWords, faultsWords, pageWords } from './page-words.ts';
@@ -35,7 +36,7 @@ const templates = fileURLToPath(new URL('../../../templates/', import.meta.url))
 const WHOLE: SiteContents = { experiments: Object.values(experiments), myReadings: true, families };
 
 /** The words of the site's pages. */
-type SiteWords = Record<string, unknown> & ExperimentWords & { mine: MineWords; questions: QuestionSiteWords; experiments: ChoiceWords };
+type SiteWords = Record<string, unknown> & ExperimentWords & InstrumentsWords & { mine: MineWords; questions: QuestionSiteWords; experiments: ChoiceWords };
 
 /** What a site holds. */
 export interface SiteContents {
@@ -51,6 +52,7 @@ export async function buildSite(folder: string, language: string, { experiments:
   const tables = loadTables();
   const site = loadSiteWords(language) as unknown as SiteWords;
   const marking = loadMarkingWords(language);
+  const figures = loadFigureWords(language);
   const practice = of.map((experiment) => practicePage(experiment, tables, loadWords(language, experiment.id), marking));
   await mkdir(join(folder, 'experiments'), { recursive: true });
   const questions = questionPages(asked, language, site.questions);
@@ -60,16 +62,18 @@ export async function buildSite(folder: string, language: string, { experiments:
     site,
     language,
     // The pages that every page names, in this order.
-    pages: ['experiments', ...(questions.length > 0 ? ['questions'] : []), ...(mine.length > 0 ? ['my-readings'] : []), 'reference', 'about'],
+    pages: ['experiments', 'instruments', ...(questions.length > 0 ? ['questions'] : []), ...(mine.length > 0 ? ['my-readings'] : []), 'reference', 'about'],
     practice: listed.filter(({ isFinished }) => !isFinished),
     faults: listed.filter(({ isFinished }) => isFinished),
     groups: groupsOf(listed, site.experiments),
     mine: mine.map((one) => withLists(one, site)),
     reference: reference(tables, practice),
+    instruments: instrumentsView(tables.bench, site, figures),
     ...catalogue(questions, language),
   });
   await writeScripts(folder, { practice, mine }, site, language);
   await writeQuestionScripts(folder, questions, site, language);
+  await writeInstrumentsScript(folder, tables.bench, site, figures);
   await writeLook(folder);
   await writeOffline(folder);
 }
@@ -85,6 +89,7 @@ function withLists(one: PracticePage, site: SiteWords): PracticePage & Record<st
   const { cases } = worksheetView(sheet, program, experiment, words.spoken, true);
   return {
     ...one,
+    ...(one.hasRule && { ruleView: ruleView(Math.max(...kit.wires.map(({ length }) => length))) }),
     onBench: one.bench && benchView(one.bench, layout.circuit!, site.bench),
     // What a page for readings that are still to be taken leaves open.
     cases,
@@ -146,7 +151,7 @@ async function writeScripts(folder: string, { practice, mine }: { practice: read
   const scriptOf = (one: PracticePage) => (one.isFinished ? faultsScript(one, faultsWords(one, words, marking)) : practiceScript(one, pageWords(one, words, marking)));
   await Promise.all(practice.map((one) => write('experiments', one, scriptOf(one))));
   if (mine.length > 0) await mkdir(join(folder, 'my-readings'), { recursive: true });
-  await Promise.all(mine.map((one) => write('my-readings', one, mineScript(one, { ...pageWords({ ...one, hasBench: false, hasGauge: false }, words, marking), mine: words.mine }))));
+  await Promise.all(mine.map((one) => write('my-readings', one, mineScript(one, { ...pageWords({ ...one, hasBench: false, hasGauge: false, hasRule: false }, words, marking), mine: words.mine }))));
 }
 
 /** The worker that keeps the site, which is to know all its files; it goes last. */

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { readyFormulas } from '../../practice/ready-formulas.ts';
 import type { FaultsData, MineData, PageData } from '../../practice/page/data.ts';
+import type { InstrumentsData } from '../../practice/page/instruments.ts';
 import { bundle, generators } from '../../press/bundle.ts';
 import type { PracticePage } from './practice-page.ts';
 
@@ -28,11 +29,15 @@ export const practiceScript = (page: PracticePage, words: PageData['words']) =>
   experimentScript(page, words, {
     name: 'startPractice',
     from: 'practice',
-    takes: { ...(Object.keys(page.kit.conventions.drawn).length > 0 && { drawnSlots: 'drawn' }), ...(page.hasBench && { startBench: 'page/bench' }), ...(page.hasGauge && { startGauge: 'page/gauge' }) },
+    takes: { ...(Object.keys(page.kit.conventions.drawn).length > 0 && { drawnSlots: 'drawn' }), ...(page.hasBench && { startBench: 'page/bench' }), ...(page.hasGauge && { startGauge: 'page/gauge' }), ...(page.hasRule && { startRule: 'page/rule' }) },
   });
 
 /** The script of a page on which a finished record is judged. */
 export const faultsScript = (page: PracticePage, words: FaultsData['words']) => experimentScript(page, words, { name: 'startFaults', from: 'faults', takes: {} });
+
+/** The script of the page on which instruments are tried. */
+export const instrumentsScript = (data: InstrumentsData) =>
+  bundle({ stdin: { contents: `import { startInstruments } from './practice/page/instruments.ts'; startInstruments(${JSON.stringify(data)});`, resolveDir: generators, loader: 'ts' } });
 
 /** The script of a page for readings that were really taken. */
 export const mineScript = (page: PracticePage, words: MineData['words']) => experimentScript(page, words, { name: 'startMine', from: 'mine', takes: {} });

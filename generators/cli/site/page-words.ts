@@ -3,7 +3,7 @@ import type { MarkingWords } from '../../marking/words.ts';
 import type { BridgeWords } from '../../figures/bench/bridge.ts';
 import type { FigureWords } from '../../figures/words.ts';
 import { mistakesAt } from '../../practice/finished-record.ts';
-import type { BenchWords, FaultsData, FaultsWords, GaugeWords, PageData, PracticeWords } from '../../practice/page/data.ts';
+import type { BenchWords, FaultsData, FaultsWords, GaugeWords, RuleWords, PageData, PracticeWords } from '../../practice/page/data.ts';
 import type { MistakeWords } from '../../practice/record-slots.ts';
 import { WRITING } from '../../quantities/finished.ts';
 import type { Words } from '../content.ts';
@@ -15,14 +15,15 @@ export interface SiteWords {
   /** What the template shows, and what the script says. */
   bench: BridgeWords & { says: BenchWords };
   gauge: Omit<GaugeWords, 'figures'>;
+  rule: RuleWords;
   faults: FaultsWords & Pick<PracticeWords, 'start' | 'progress' | 'done'> & { says: Partial<PracticeWords['says']> };
 }
 
 /** The words that the script of a page needs: those of its own slips, and of figures only where it draws some. */
-export function pageWords({ kit, programs, hasBench, hasGauge, words: { spoken, figures } }: PracticePage, site: Omit<SiteWords, 'faults'>, { plain, slips }: Pick<MarkingWords, 'plain' | 'slips'>): PageData['words'] {
+export function pageWords({ kit, programs, hasBench, hasGauge, hasRule, words: { spoken, figures } }: PracticePage, site: Omit<SiteWords, 'faults'>, { plain, slips }: Pick<MarkingWords, 'plain' | 'slips'>): PageData['words'] {
   const own = new Set(programs.flatMap(({ steps }) => steps.flatMap((step) => slipsOf(step).map(({ id }) => id))));
   const draws = Object.keys(kit.conventions.drawn).length > 0;
-  return { practice: site.practice, ...(hasBench && { bench: site.bench.says }), ...(hasGauge && { gauge: { ...site.gauge, figures: { screwGauge: figures.screwGauge, standing: figures.standing } as FigureWords } }), spoken, marking: { plain, slips: Object.fromEntries(Object.entries(slips).filter(([id]) => own.has(id))) }, ...(draws && { figures }) };
+  return { practice: site.practice, ...(hasRule && { rule: site.rule }), ...(hasBench && { bench: site.bench.says }), ...(hasGauge && { gauge: { ...site.gauge, figures: { screwGauge: figures.screwGauge, standing: figures.standing } as FigureWords } }), spoken, marking: { plain, slips: Object.fromEntries(Object.entries(slips).filter(([id]) => own.has(id))) }, ...(draws && { figures }) };
 }
 
 /** What was done wrong in a record, by the id of the mistake: slips of the catalogue, and what sheets call those of writing and reckoning. */

@@ -10,6 +10,7 @@ import { type PracticeSet, makeSet } from '../../practice/make-set.ts';
 import { placesOf } from '../../practice/places.ts';
 import { recordSlots } from '../../practice/record-slots.ts';
 import { benchOf } from '../../practice/set-bench.ts';
+import { ruleBench } from '../../practice/rule.ts';
 import { gaugeBench } from '../../practice/screw-gauge.ts';
 import { setCode } from '../../practice/set-code.ts';
 import { evaluate } from '../../quantities/evaluate.ts';
@@ -48,6 +49,8 @@ export interface PracticePage {
   bench?: StudentBench;
   /** So can those of its screw gauge. */
   hasGauge: boolean;
+  /** So can the length of its wire, on a rule. */
+  hasRule: boolean;
 }
 
 /** The page of an experiment; marking has the words for the slips, which the key of a record with mistakes names. */
@@ -72,6 +75,7 @@ export function practicePage(experiment: Experiment, tables: Tables, words: Word
     ready,
     page,
     isFinished: finished !== undefined,
+    hasRule: !finished && ruleBench(steps, first) !== undefined,
     hasGauge: !finished && gaugeBench(steps, first) !== undefined,
     hasBench: bench !== undefined,
     ...(bench && { bench }),

@@ -28,14 +28,23 @@ export function jockeyTape(): string {
   ].join('');
 }
 
-/** One end of a wire on a rule of so many cm: the terminal's inner edge at x = 0 of its group, the wire going on inwards. */
-export function ruleTape(centimetresLong: number, end: 'left' | 'right'): string {
+/** Where the left terminal is laid on a rule, in mm: a student has to subtract. */
+const LAID_AT = 14;
+
+/** Where an end of a wire of so many cm lies on its rule, in mm. */
+export const endAt = (end: 'left' | 'right', length: number) => Math.round(LAID_AT + (end === 'right' ? 10 * length : 0));
+
+/** Where a window begins that shows such a place, in mm: at a number of the rule. */
+export const windowFrom = (at: number) => Math.max(0, 10 * Math.round(at / 10) - 20);
+
+/** One end of a wire on a rule of so many cm, its terminal's inner edge at a place in mm, the wire going on inwards. */
+export function ruleTape(centimetresLong: number, end: 'left' | 'right', at: number): string {
   const outwards = end === 'left' ? -1 : 1;
   return (
     centimetres(centimetresLong) +
     element(
       'g',
-      { 'data-end': '' },
+      { 'data-end': '', transform: `translate(${at} 0)` },
       stroke(`M0 9H${-200 * outwards}`, { class: 'wire' }) + drawn('rect', { class: 'copper', x: outwards < 0 ? -16 : 0, y: 3, width: 16, height: 12 }) + stroke('M0 3V17.4', { class: 'edge' })
     )
   );

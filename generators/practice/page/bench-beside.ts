@@ -1,11 +1,9 @@
+import { endAt, windowFrom } from '../../figures/bench/tapes.ts';
 import { fill } from '../../quantities/spoken.ts';
 import { bathPicture } from './bench-picture.ts';
 import type { Stand } from './bench-stand.ts';
 import { all } from './elements.ts';
 import { lookAt } from './tapes.ts';
-
-/** Where the left clip stands on the rule, in mm: a student has to subtract. */
-const LAID_AT = 14;
 
 /** The clips on the wire and the bath of the coil: each is set by a slider, and then read on its instrument. */
 export function beside(stand: Stand): { offer(): void; show(): void } {
@@ -39,7 +37,7 @@ export function beside(stand: Stand): { offer(): void; show(): void } {
 
 /** Shows one end of a wire of so many cm on its rule. */
 export function laid(tape: HTMLElement, length: number): void {
-  const at = LAID_AT + (tape.dataset['ruleEnd'] === 'right' ? 10 * length : 0);
-  tape.querySelector('[data-end]')!.setAttribute('transform', `translate(${Math.round(at)} 0)`);
-  lookAt(tape, Math.max(0, 10 * Math.round(at / 10) - 20));
+  const at = endAt(tape.dataset['ruleEnd'] as 'left' | 'right', length);
+  tape.querySelector('[data-end]')!.setAttribute('transform', `translate(${at} 0)`);
+  lookAt(tape, windowFrom(at));
 }

@@ -18,6 +18,7 @@ export function gaps(stand: Stand, changed: () => void): { offer(): void; show()
   const connect = () => {
     setting.isPressed = false;
     nameSides();
+    showGaps(stand);
     stand.show();
     changed();
   };
@@ -51,7 +52,8 @@ function names({ bench, setting, words }: Stand): [string, string] {
 /** Things that are drawn otherwise than as a coil of wire. */
 const drawnAs = (put: Put) => (typeof put === 'string' ? 'box' : put.name === 'strip' || put.name === 'galvanometer' ? put.name : 'thing');
 
-function showGaps({ root, bench, setting, words }: Stand): void {
+/** Draws what is in the gaps, and shows the boxes that matter with it. */
+export function showGaps({ root, bench, setting, words }: Stand): void {
   const { first, second } = bench.laid.pairs[setting.pair]!;
   const inGap = { left: setting.firstIn === 'left' ? first : second, right: setting.firstIn === 'left' ? second : first };
   for (const [side, put] of Object.entries(inGap)) {

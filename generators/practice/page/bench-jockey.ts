@@ -1,6 +1,6 @@
 import { onWire } from '../../figures/bench/bridge.ts';
 import { type Stand, needleNow, oneIn } from './bench-stand.ts';
-import { dragged } from './drag.ts';
+import { dragged, perPixel } from './drag.ts';
 import { all } from './elements.ts';
 
 /** How long a press by a screen reader lasts, in ms: it has no way to hold a button. */
@@ -25,31 +25,41 @@ export function jockey(stand: Stand): void {
     stand.say(`${needleNow(stand)}${isPressed && !setting.isClosed ? ` ${words.keyOpen}` : ''}`);
   };
 
-  const perMillimetre = onWire(1) - onWire(0);
-  dragged(one<SVGElement>('[data-wire]'), { starts: (x) => (move((x - onWire(0)) / perMillimetre), setting.millimetres), moves: (start, by) => move(start + by / perMillimetre) });
-  dragged(handle, { starts: () => setting.millimetres, moves: (start, by) => move(start + by / perMillimetre) });
-  dragged(one<SVGElement>('[data-tape]'), { starts: () => setting.millimetres, moves: (start, by) => move(start + by) });
-  for (const knob of [one<SVGElement>('[data-knob]'), one('[data-press]')]) held(knob, press);
+  const [bridge, tape] = [handle.ownerSVGElement!, one<SVGSVGElement>('[data-tape]')];
+  const onBridge = (pixels: number) => (pixels * perPixel(bridge)) / (onWire(1) - onWire(0));
+  const here = () => setting.millimetres;
+  const touched = ({ clientX }: PointerEvent) => {
+    move(onBridge(clientX - bridge.getBoundingClientRect().left) - onWire(0) / (onWire(1) - onWire(0)));
+    return here();
+  };
+  dragged(one<SVGElement>('[data-wire]'), { starts: touched, moves: (start, right) => move(start + onBridge(right)) });
+  dragged(handle, { starts: here, moves: (start, right) => move(start + onBridge(right)) });
+  dragged(tape, { starts: here, moves: (start, right) => move(start + right * perPixel(tape)) });
+  const button = one('[data-press]');
+  for (const knob of [one<SVGElement>('[data-knob]'), button]) heldByPointer(knob, press);
+  heldByKey(button, press);
   keys(handle, { move: (by) => move(setting.millimetres + by), to: move, press, isPressed: () => setting.isPressed });
   for (const button of all('[data-move]', root)) button.addEventListener('click', () => move(setting.millimetres + Number(button.dataset['move'])));
 }
 
-/** Pressed as long as it is held by a pointer or the space bar; a screen reader's press lasts a moment. */
-function held(control: Element, press: (is: boolean) => void): void {
+/** Pressed as long as a pointer holds it, wherever that goes meanwhile: then it drags. */
+function heldByPointer(control: Element, press: (is: boolean) => void): void {
   control.addEventListener('pointerdown', () => {
     press(true);
-    // Wherever the pointer has gone meanwhile, which drags the jockey.
     for (const end of ['pointerup', 'pointercancel']) addEventListener(end, () => press(false), { once: true });
   });
-  for (const end of ['blur', 'keyup']) control.addEventListener(end, () => press(false));
-  control.addEventListener('keydown', (event) => {
-    if (![' ', 'Enter'].includes((event as KeyboardEvent).key)) return;
+}
+
+/** Pressed as long as space bar or Enter is; a screen reader's press lasts a moment. */
+function heldByKey(button: HTMLElement, press: (is: boolean) => void): void {
+  for (const end of ['blur', 'keyup']) button.addEventListener(end, () => press(false));
+  button.addEventListener('keydown', (event) => {
+    if (![' ', 'Enter'].includes(event.key)) return;
     event.preventDefault();
     press(true);
   });
-  control.addEventListener('click', (event) => {
-    const { detail, pointerType } = event as MouseEvent & { pointerType?: string };
-    if (detail !== 0 || pointerType) return;
+  button.addEventListener('click', (event: MouseEvent & { pointerType?: string }) => {
+    if (event.detail !== 0 || event.pointerType) return;
     press(true);
     setTimeout(() => press(false), TAP);
   });

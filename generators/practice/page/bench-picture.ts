@@ -1,7 +1,7 @@
 import { onWire } from '../../figures/bench/bridge.ts';
 import { SWING } from '../../figures/bench/dial.ts';
 import { fill } from '../../quantities/spoken.ts';
-import { needle, thermometerAt } from '../bench.ts';
+import { needle, shown, thermometerAt } from '../bench.ts';
 import { type Stand, oneIn } from './bench-stand.ts';
 import { all } from './elements.ts';
 import { lookAt } from './tapes.ts';
@@ -24,7 +24,7 @@ export function picture({ root }: Stand): (stand: Stand) => void {
     jockey.setAttribute('transform', `translate(${place} ${isPressed ? 0 : -6})`);
     lead.setAttribute('d', `M${x} ${y}C${x} ${y + 24} ${place} ${y + 4} ${place} ${isPressed ? 120 : 114}`);
     jockey.setAttribute('aria-valuenow', String(at));
-    jockey.setAttribute('aria-valuetext', fill(words.at, { cm: (at / 10).toLocaleString('en', { minimumFractionDigits: 1 }) }));
+    jockey.setAttribute('aria-valuetext', fill(words.at, { cm: shown(bench, setting, 'scale') }));
     if (at < from + NEAR || at > from + SPAN - NEAR) from = Math.max(0, Math.min(1000 - SPAN, 10 * Math.round(at / 10) - SPAN / 2));
     lookAt(tape, from);
     onTape.setAttribute('transform', `translate(${at} ${isPressed ? 0 : -1.5})`);

@@ -30,14 +30,14 @@ export function startBench(words: BenchWords, experiment: Experiment, take: (own
   const show = picture(stand);
   stand.show = () => {
     show(stand);
-    inGaps.show();
     more.show();
   };
   jockey(stand);
   switches(stand);
-  plugs(root, stand.setting.out, stand.show);
+  plugs(root, stand.setting.out, () => stand.show());
   const put = (isFaulty: boolean) => {
     stand.bench = benchOf(experiment, notebook.printed, isFaulty)!;
+    inGaps.show();
     stand.show();
   };
   const sound = connections(stand, put);

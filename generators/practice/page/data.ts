@@ -6,12 +6,14 @@ import type { drawnSlots } from '../drawn.ts';
 import type { startBench } from './bench.ts';
 import type { BenchWords } from './bench-words.ts';
 import type { startGauge } from './gauge.ts';
+import type { GaugeWords } from './gauge-words.ts';
+import type { RuleWords, startRule } from './rule.ts';
 import type { ReadySentences } from '../fillings.ts';
 import type { ReadyFormula } from '../formula.ts';
 import type { Kit } from '../kit.ts';
 import type { MistakeWords } from '../record-slots.ts';
 
-export type { BenchWords };
+export type { BenchWords, GaugeWords, RuleWords };
 
 type Sentences<Name extends string> = Record<Name, string>;
 
@@ -23,11 +25,6 @@ export interface PracticeWords
   says: Sentences<
     | 'right' | 'byTheKey' | 'tooMany' | 'tooFew' | 'decimals' | 'figures' | 'one' | 'either' | 'both' | 'at' | 'unit' | 'unreadable' | 'formula' | 'numbers' | 'look' | 'still'
   >;
-}
-
-/** The words of the screw gauge, with those on its drawing. */
-export interface GaugeWords extends Sentences<'nothing' | 'place' | 'slips' | 'opened' | 'closedReading' | 'notTouching' | 'look' | 'entered'> {
-  figures: FigureWords;
 }
 
 /** The words of a page for readings that were really taken. */
@@ -46,11 +43,13 @@ export interface PageData {
   startBench?: typeof startBench;
   /** The screw gauge to be turned; only where the set has one. */
   startGauge?: typeof startGauge;
+  /** The wire on a rule; only where the set has one length to be read. */
+  startRule?: typeof startRule;
   ready: ReadySentences;
   formulas: Readonly<Record<string, ReadyFormula>>;
   signed: readonly string[];
   scientific: readonly string[];
-  words: { practice: PracticeWords; bench?: BenchWords; gauge?: GaugeWords; spoken: SpokenWords; marking: Pick<MarkingWords, 'plain' | 'slips'>; figures?: FigureWords };
+  words: { practice: PracticeWords; bench?: BenchWords; gauge?: GaugeWords; rule?: RuleWords; spoken: SpokenWords; marking: Pick<MarkingWords, 'plain' | 'slips'>; figures?: FigureWords };
 }
 
 /** The same of a page for readings that were really taken. */

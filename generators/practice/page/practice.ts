@@ -24,10 +24,12 @@ export function startPractice(data: PageData): void {
   };
   const putOnBench = data.words.bench && data.startBench?.(data.words.bench, data.experiment, take);
   const putGauge = data.words.gauge && data.startGauge?.(data.words.gauge, take);
+  const putRule = data.words.rule && data.startRule?.(data.words.rule, take);
   const open = () => {
     show();
     putOnBench?.(notebook);
     putGauge?.(notebook);
+    putRule?.(notebook);
   };
   addEventListener('hashchange', open);
   rowByRow(data.words.practice);
