@@ -55,7 +55,10 @@ export const secondWay: Record<string, (v: Values, choice: Choice, direction: st
   'end-corrections': ({ P, Q, l, alpha, beta, W }) => [withEnds(P!, Q!, l!, alpha!, beta!, W!)],
   'end-corrections-found': ({ P, Q, l1, l2, alpha, beta, W }) => [withEnds(P!, Q!, l1!, alpha!, beta!, W!), withEnds(Q!, P!, l2!, alpha!, beta!, W!)],
   'wire-length': ({ P, Q, l, W }) => [off([P!, Q!], l!, W!)],
-  'non-uniform': ({ P, Q, l, W }, { varies }) => [offNull(P!, Q!, ...summed((x) => (varies === 'linear' ? x : 1 / Math.sqrt(x)), l!, W!))],
+  'non-uniform': ({ P, Q, l, sigma1, sigma2, A, B, W }, { varies }) => {
+    const parts = summed((x) => (varies === 'linear' ? x : varies === 'growing' ? sigma1! + ((sigma2! - sigma1!) * x) / W! : 1 / Math.sqrt(x)), l!, W!);
+    return [offNull(P!, Q!, ...parts), A! / parts[0] - 1, B! / parts[1] - 1];
+  },
   tapered: ({ P, Q, a, b, l, W }) => [offNull(P!, Q!, ...summed((x) => 1 / (a! + ((b! - a!) * x) / W!) ** 2, l!, W!))],
   'two-part-wire': ({ P, Q, l, c, sigma1, sigma2, A, B, W }, { piece }) => {
     const parts: [number, number] = piece === 'left' ? [sigma1! * l!, sigma1! * (c! - l!) + sigma2! * (W! - c!)] : [sigma1! * c! + sigma2! * (l! - c!), sigma2! * (W! - l!)];

@@ -44,6 +44,7 @@ export const interchange: Family = {
           { id: 'Q', as: 'T - P' },
         ],
       },
+      'nulls from the shift': { finds: ['l1', 'l2'], algebra: 2, steps: [{ id: 'l1', as: '(W - s) / 2', slips: { 'shift for the first null': 's' } }, { id: 'l2', as: 'W - l1' }] },
       'sum from the null': { finds: ['P', 'Q'], algebra: 2, steps: [{ id: 'P', as: 'T * l1 / W', slips: { 'other part taken': 'T * (W - l1) / W' } }, { id: 'Q', as: 'T - P' }] },
       right: {
         finds: ['Q'],

@@ -1,8 +1,11 @@
-import type { Family } from '../family.ts';
+import type { Family, Work } from '../family.ts';
 import { bridgeWire, nullPoint } from '../kinds.ts';
 import { COEFFICIENTS } from './temperature.ts';
 
 const coefficient = (tex: string, values: readonly string[]) => ({ tex, unit: '/°C', values, between: [undefined, undefined] as const, printed: [0.00001, 0.006] as const, neat: 'any' as const });
+
+/** By how much the ratio of the gaps has changed. */
+const factor: Work = { id: 'k', as: 'l2 * (W - l1) / (l1 * (W - l2))', slips: { 'lengths compared alone': 'l2 / l1' } };
 
 /** Coils of two materials in the two gaps, heated together from 0 °C to t. */
 export const temperatures: Family = {
@@ -33,10 +36,11 @@ export const temperatures: Family = {
         finds: ['alpha1'],
         algebra: 2,
         steps: [
-          { id: 'k', as: 'l2 * (W - l1) / (l1 * (W - l2))', slips: { 'lengths compared alone': 'l2 / l1' } },
+          factor,
           { id: 'alpha1', as: '(k * (1 + alpha2 * t) - 1) / t', slips: { 'right coil taken as cold': '(k - 1) / t' } },
         ],
       },
+      'coefficient on the right': { finds: ['alpha2'], algebra: 3, steps: [factor, { id: 'alpha2', as: '((1 + alpha1 * t) / k - 1) / t', slips: { 'left coil taken as cold': '(1 / k - 1) / t' } }] },
     },
   },
 };
