@@ -3,6 +3,7 @@ import { type AnswerWords, type WordsOfFamily, questionFillings, worded } from '
 import { makeQuestion } from '../../practice/questions/make-question.ts';
 import { placesOf } from '../../practice/questions/places.ts';
 import { type Fillings, formulaHtml } from '../../practice/fillings.ts';
+import { listed } from '../../practice/questions/working.ts';
 import { setCode } from '../../practice/set-code.ts';
 import { type Direction, arrangements, directions } from '../../questions/direction.ts';
 import type { Family } from '../../questions/family.ts';
@@ -52,13 +53,13 @@ export interface QuestionPage {
   scientific: string[];
 }
 
-export function questionPage(family: Family, words: FamilyWords, shared: QuestionWords, site: QuestionSiteWords, language: string): QuestionPage {
+export function questionPage(family: Family, words: FamilyWords, shared: QuestionWords, site: QuestionSiteWords): QuestionPage {
   const first = makeQuestion(family, DEFAULT_SET);
   const ofFamily: WordsOfFamily = { family: words, shared, answers: site };
   const inWords = worded(first, ofFamily);
   const all = directionsOf(family);
   const lists = Object.entries(family.choices ?? {}).flatMap(([name, values]) => arrangementInWords(name, values, site));
-  const asks = [...new Map(all.map((one) => [one.name, directionInWords(one, site, language)])).values()];
+  const asks = [...new Map(all.map((one) => [one.name, directionInWords(one, site)])).values()];
   const html = ({ sentence, blanks }: { sentence: string; blanks: Blanks }) => prose(sentence, blanks);
   return {
     family,
@@ -79,10 +80,10 @@ export function questionPage(family: Family, words: FamilyWords, shared: Questio
 export const directionsOf = (family: Family): Direction[] => arrangements(family).flatMap((choice) => directions(family, choice));
 
 /** 'Q and l₂ from P and l₁', for a list and for a page. */
-function directionInWords({ name, ask, givens, body, program }: Direction, { direction, inWords }: QuestionSiteWords, language: string): QuestionPage['asks'][number] {
+function directionInWords({ name, ask, givens, body, program }: Direction, { direction, inWords, hints }: QuestionSiteWords): QuestionPage['asks'][number] {
   const tex = (id: string) => body.quantities[id]?.tex ?? program.step(id).tex;
   const say = (symbol: (tex: string) => string) => {
-    const list = (ids: readonly string[]) => new Intl.ListFormat(language).format(ids.map((id) => inWords[id] ?? symbol(tex(id))));
+    const list = (ids: readonly string[]) => listed(ids.map((id) => inWords[id] ?? symbol(tex(id))), hints.list);
     return fill(givens.length > 0 ? direction : '{finds}', { finds: list(ask.finds), givens: list(givens) });
   };
   return { value: name, label: say(plainText), html: say((symbol) => formulaHtml({ tex: symbol, spoken: '' })) };

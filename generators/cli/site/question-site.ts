@@ -10,7 +10,7 @@ import { type QuestionPage, type QuestionSiteWords, questionPage } from './quest
 /** The pages of families, as templates show them. */
 export function questionPages(families: readonly Family[], language: string, words: QuestionSiteWords): QuestionPage[] {
   const shared = loadQuestionWords(language);
-  return families.map((family) => questionPage(family, loadFamilyWords(language, family.id), shared, words, language));
+  return families.map((family) => questionPage(family, loadFamilyWords(language, family.id), shared, words));
 }
 
 interface Topic {
@@ -29,7 +29,6 @@ export async function writeQuestionScripts(folder: string, questions: readonly Q
   if (questions.length === 0) return;
   const { start, progress, done, row, choose, accept, hints } = words.questions;
   const engine = engineScript({
-    language,
     practice: { ...words.practice, start, progress, done },
     answers: { row, choose, accept, hints },
     questions: loadQuestionWords(language),

@@ -7,7 +7,6 @@ import type { PracticeWords } from './data.ts';
 
 /** Words that the pages of all families share; the build writes them into the script that they share. */
 export interface QuestionPageWords {
-  language: string;
   practice: PracticeWords;
   answers: AnswerWords;
   questions: QuestionWords;

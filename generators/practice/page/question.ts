@@ -79,8 +79,8 @@ function openQuestion({ family, words: own }: FamilyData, words: QuestionPageWor
   return notebook;
 }
 
-function workingOf({ printed: { question }, own: { view, spoken }, places, texts }: QuestionNotebook, place: Place, { answers: { hints }, language }: QuestionPageWords): WholeWorking {
-  return wholeWorking({ question, view }, place, figuresBefore(places, texts, place.key), { spoken, hints, language });
+function workingOf({ printed: { question }, own: { view, spoken }, places, texts }: QuestionNotebook, place: Place, { answers: { hints } }: QuestionPageWords): WholeWorking {
+  return wholeWorking({ question, view }, place, figuresBefore(places, texts, place.key), { spoken, hints });
 }
 
 /** Lines that were filled in before stay open; the button is there as long as one is closed. */

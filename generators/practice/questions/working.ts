@@ -16,6 +16,13 @@ export interface HintWords {
   from: string;
   /** Blank {symbol}: the line that is to be worked out before. */
   first: string;
+  /** The names of several quantities, blanks {others} and {last}. */
+  list: string;
+}
+
+/** 'P, Q and l'. */
+export function listed(names: readonly string[], list: string): string {
+  return names.length < 2 ? names.join() : fill(list, { others: names.slice(0, -1).join(', '), last: names.at(-1)! });
 }
 
 /** The working of a place, with that of each line before it which the student left out. */
@@ -28,20 +35,22 @@ export interface WholeWorking {
 }
 
 /** From the first line that the student left out to the value of a place, on the student's own figures in the lines that are there. */
-export function wholeWorking({ question, view }: { question: Question; view: QuestionView }, place: Place, own: Own, words: { spoken: SpokenWords; hints: HintWords; language: string }): WholeWorking {
+export function wholeWorking({ question, view }: { question: Question; view: QuestionView }, place: Place, own: Own, words: { spoken: SpokenWords; hints: HintWords }): WholeWorking {
   const way = openBefore(question.program, place.id, own);
   const chains = way.map((id) => stepLines(question, id, id === place.id ? place.row : undefined, own, words.spoken));
   const [open] = way as [string];
   const first = open === place.id ? '' : `${fill(words.hints.first, { symbol: symbolOf(question, open) })} `;
-  return { lines: chains.flat(), hints: chains[0]!.length - 1, look: `${first}${lookAt(question, view, open, words)}`, open };
+  return { lines: chains.flat(), hints: chains[0]!.length - 1, look: `${first}${lookAt(question, view, open, words.hints)}`, open };
 }
 
-/** The lines that a value hangs on and that are not filled in, and its own. */
+/** The lines that a value hangs on and that are not filled in, and its own, in their order. */
 function openBefore(program: Program, id: string, own: Own): string[] {
-  const step = program.step(id);
-  if (step.kind !== 'relation' && step.kind !== 'summary') return [];
-  const before = inputsOf(program, step).filter((each) => own[each] === undefined).flatMap((each) => openBefore(program, each, own));
-  return [...new Set([...before, id])];
+  const found = new Set([id]);
+  for (const step of [...program.steps].reverse()) {
+    if (!found.has(step.id) || (step.kind !== 'relation' && step.kind !== 'summary')) continue;
+    for (const input of inputsOf(program, step)) if (own[input] === undefined) found.add(input);
+  }
+  return program.steps.filter(({ id: each, kind }) => found.has(each) && (kind === 'relation' || kind === 'summary')).map((step) => step.id);
 }
 
 function stepLines(question: Question, id: string, row: number | undefined, own: Own, words: SpokenWords): Line[] {
@@ -52,15 +61,20 @@ function stepLines(question: Question, id: string, row: number | undefined, own:
 }
 
 /** The sentence that goes before a line of the key, and what goes into the line. */
-function lookAt(question: Question, view: QuestionView, id: string, { hints, language }: { hints: HintWords; language: string }): string {
+function lookAt(question: Question, view: QuestionView, id: string, hints: HintWords): string {
   const { program, direction } = question;
   const step = program.step(id);
   const say = view.steps.find((line) => line.id === id)?.say;
-  const told = say ? sentenceText(say) : '';
+  const told = say ? begun(sentenceText(say)) : '';
   const inputs = (step.kind === 'relation' || step.kind === 'summary' ? inputsOf(program, step) : []).filter((each) => direction.body.quantities[each]!.tex !== undefined);
-  const from = fill(hints.from, { from: new Intl.ListFormat(language).format(inputs.map((each) => symbolOf(question, each))) });
-  // Sentences that the line itself completes make no hint.
-  return `${told.endsWith(':') ? `${told.slice(0, -1)}. ` : ''}${from}`;
+  const from = fill(hints.from, { from: listed(inputs.map((each) => symbolOf(question, each)), hints.list) });
+  return `${told}${from}`;
+}
+
+/** A sentence of its own from one that goes before a line: 'From the balance:' or 'and their mean', which the line completes. */
+function begun(say: string): string {
+  const first = say[0]!.toUpperCase() + say.slice(1);
+  return first.endsWith(':') ? `${first.slice(0, -1)}. ` : `${first} … `;
 }
 
 const symbolOf = ({ program }: Question, id: string) => plainText(program.step(id).tex);
