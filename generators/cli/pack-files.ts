@@ -39,16 +39,17 @@ export async function printPack(work: PackWork): Promise<void> {
   const printer = makePrinter(work);
   // Where each student has to start on an odd page, the pages of every sheet must be counted first.
   const counted = work.order['double-sided'];
-  // A single student's documents are what a set for a further sitting is handed out as.
-  const alone = work.order.singles || counted || work.issues.length === 1;
-  const wanted = (kind: Kind, together: string, single: string, alone: boolean): Wanted => ({ kind, together, ...(alone && { single }) });
+  const one = work.issues.length === 1;
+  // What one student gets by itself need not be printed together with nothing else.
+  const wanted = (kind: Kind, together: string, single: string, alone: boolean): Wanted => ({ kind, ...(!(one && alone) && { together }), ...(alone && { single }) });
+  const alone = work.order.singles || counted || one;
   const worksheets = wanted('worksheet', 'students/worksheets', 'students/single/worksheet', alone);
   if (work.order.readings === 'blank') return printer.print([worksheets], [printer.cards]);
   await printer.print(
     [
       worksheets,
       wanted('key', 'teacher/keys', 'teacher/single/key', alone),
-      wanted('solution', 'teacher/solutions', 'teacher/single/solution', counted),
+      wanted('solution', 'teacher/solutions', 'teacher/single/solution', counted && !one),
     ],
     [printer.grid],
   );
@@ -62,10 +63,10 @@ export function unprintableNames(issues: readonly Pick<Issue, 'roll' | 'name'>[]
   });
 }
 
-/** A kind of sheet, and where it goes: all together, and each by itself. */
+/** A kind of sheet, and where it goes: all together, each by itself, or both. */
 interface Wanted {
   kind: Kind;
-  together: string;
+  together?: string;
   single?: string;
 }
 
@@ -94,6 +95,7 @@ export function makePrinter({ partial, press, order, tables, issues, words, prog
 
   /** All students' sheets, in parts; a blank page after a sheet that ends on an odd one, where that is asked for. */
   function* parts({ kind, together }: Wanted, counted: readonly number[]): Generator<Job> {
+    if (together === undefined) return;
     const most = counted.reduce((most, pages) => Math.max(most, pages), counted.length === 0 ? USUAL_PAGES : 1);
     const size = Math.max(1, Math.floor(PART_PAGES / most));
     for (let from = 0; from < issues.length; from += size) {

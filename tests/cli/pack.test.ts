@@ -145,12 +145,20 @@ describeUnless(browser, 'pack', () => {
     for (const file of filesIn(at('p1'))) expect(readFileSync(at('p1', file)).equals(readFileSync(at('p2', file))), file).toBe(true);
   });
 
+  test('for a class of one has its worksheet and its key once', () => {
+    expect(filesIn(at('other')).filter((file) => file.endsWith('.pdf'))).toEqual([
+      'students/single/worksheet-1-roll-7.pdf',
+      'teacher/marking-grid.pdf',
+      'teacher/single/key-1-roll-7.pdf',
+      'teacher/solutions-1.pdf',
+    ]);
+  });
+
   test('with blank readings has cards in place of keys', async () => {
     const { code } = await pack(order, '--class', write('blank.csv', 'roll,name\n7,Perrin Oakhollow\n'), '--readings', 'blank', '--out', at('blank'));
     expect(code).toBe(0);
     expect(filesIn(at('blank'))).toEqual([
       'students/single/worksheet-1-roll-7.pdf',
-      'students/worksheets-1.pdf',
       'teacher/cards.pdf',
       'teacher/ledger.json',
       'teacher/ledger.schema.json',

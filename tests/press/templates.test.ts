@@ -50,7 +50,7 @@ describe('blank readings', () => {
   test('say nothing of what has not been read: sheets of one wire are the same whatever the simulation drew', async () => {
     expect(new Set(kinds.map(({ sheet }) => JSON.stringify(sheet.readings))).size).toBe(3);
     const printed = await Promise.all(
-      kinds.map(async (issue) => [...(await documentsOf(order, [{ ...issue, roll: '1', code: 'AAAA-AAAA' }]))].find(([file]) => file.includes('worksheets'))![1]),
+      kinds.map(async (issue) => [...(await documentsOf(order, [{ ...issue, roll: '1', code: 'AAAA-AAAA' }]))].find(([file]) => file.includes('single/worksheet'))![1]),
     );
     expect(new Set(printed).size).toBe(1);
   });
