@@ -13,7 +13,7 @@ const { files, digest } = worker.slidewireFiles;
 const PREFIX = 'slidewire-';
 const NAME = PREFIX + digest;
 
-// The whole site is a few hundred kilobytes: all of it is there after the first visit.
+// All of the site is there after the first visit, fetched behind the page that was opened: one and a half megabytes, compressed.
 worker.addEventListener('install', (event) => {
   event.waitUntil(caches.open(NAME).then((cache) => cache.addAll(files)).then(() => worker.skipWaiting()));
 });
