@@ -127,7 +127,7 @@ function supply(wired: Wired, { cell, key }: BridgeWords): string {
   return [
     stroke(outer, {}),
     ...(wired === 'carey-foster' ? [terminal(108, 61), terminal(292, 61)] : []),
-    stroke('M118 214H146M146 204V224M152 214H232', {}),
+    stroke('M118 214H146M146 204V224M152 214H236', {}),
     stroke('M152 209V219', { class: 'plate' }),
     label(149, 199, cell),
     element(
