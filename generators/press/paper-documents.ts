@@ -17,6 +17,7 @@ export interface PaperWords extends Record<string, unknown> {
   parts: PartWords;
   correct: string;
   incorrect: string;
+  tens: string;
 }
 
 /** What all pages of a paper share. */

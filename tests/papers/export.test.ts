@@ -165,6 +165,14 @@ describeWithPython(['zipfile', 'xml.etree.ElementTree'], 'a QTI package', () => 
     }
   });
 
+  test('says how a power of ten is typed where an answer has one, and nowhere else', () => {
+    const paths = read.files.filter((name) => name.startsWith('items/') && name.endsWith('.xml'));
+    const told = paths.filter((path) => files[path]!.includes(words.tens));
+    const powers = paths.filter((_, i) => parts[i]!.form !== 'choice' && parts[i]!.words.length === 0 && parts[i]!.answers.some(({ shown }) => shown.includes('× 10')));
+    expect(told).toEqual(powers);
+    expect(told.length).toBeGreaterThan(0);
+  });
+
   test('leaves answers in words to a person', () => {
     const inWords = read.items.filter((_, i) => parts[i]!.form === 'words');
     expect(inWords.length).toBeGreaterThan(0);

@@ -102,7 +102,7 @@ function partData({ label, form, marks: points, view, options, figure, asked }: 
     ask: view.direction,
     form,
     marks: points,
-    text: `${sentenceText(view.stem)} ${sentenceText(view.ask)}`,
+    text: `${sentenceText(view.stem)} ${sentenceText(view.ask)}`.trim(),
     ...(figure && { figure: figure.seen }),
     options: options.map(({ letter, isRight, value, say, feedback }) => ({ letter, text: say ? sentenceText(say) : value!.text, right: isRight, ...(feedback && { feedback: sentenceText(feedback) }) })),
     answers: question.answers.map(({ id, exact }, i) => ({ ...(asked[i] && { label: `(${asked[i].letter})` }), symbol: symbol(id), value: exact, shown: view.answers[i]!.value.text, marks: asked[i]?.marks ?? own[i]!, unit: question.program.step(id).unit, from: accept[i]![0], to: accept[i]![1] })),

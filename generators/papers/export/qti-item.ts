@@ -29,6 +29,8 @@ export interface QtiItem {
 export interface QtiWords {
   correct: string;
   incorrect: string;
+  /** How a power of ten is typed. */
+  tens: string;
 }
 
 /** One part of a question as an assessment item: options, numbers with their tolerance, or words for a reader to mark. */
@@ -98,6 +100,9 @@ function within(identifier: string, from: number, to: number): string {
   return element('qti-equal', { 'tolerance-mode': 'absolute', tolerance: plain(reach) }, variable(identifier), base('float', middle));
 }
 
+/** Whether the answer is written with a power of ten, which a keyboard writes in its own way. */
+const hasPower = ({ shown }: PartData['answers'][number]) => shown.includes(' × 10');
+
 /** A value that is a slip's to half a per cent, which keeps two slips apart. */
 const SLIP = 0.005;
 
@@ -109,7 +114,10 @@ function numbers({ answers, slips, marks }: PartData, words: QtiWords): Pieces {
   const elseIf = told.map(({ id, is }) => element('qti-response-else-if', {}, is, say(id)));
   return {
     declarations: [...answers.map(({ value }, i) => response(ids[i]!, 'float', plain(value))), ...scored(marks), outcome('FEEDBACK', 'identifier')],
-    body: answers.map(({ label, symbol, unit }, i) => paragraph(`${label === undefined ? '' : `${label} `}${symbol} = `, element('qti-text-entry-interaction', { 'response-identifier': ids[i]!, 'expected-length': '12' }), escapeXml(` ${unit}`))),
+    body: [
+      ...answers.map(({ label, symbol, unit }, i) => paragraph(`${label === undefined ? '' : `${label} `}${symbol} = `, element('qti-text-entry-interaction', { 'response-identifier': ids[i]!, 'expected-length': '12' }), escapeXml(` ${unit}`))),
+      ...(answers.some(hasPower) ? [paragraph(words.tens)] : []),
+    ],
     processing: [element('qti-response-processing', {}, ...each, condition(when(allRight, say('correct')), ...elseIf, otherwise(say('incorrect'))))],
     feedback: [feedbackOf('correct', words.correct), ...told.map(({ id, feedback }) => feedbackOf(id, feedback)), feedbackOf('incorrect', words.incorrect)],
   };
