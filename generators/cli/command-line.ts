@@ -36,5 +36,5 @@ function lacksValue({ value, inlineValue }: OptionToken): boolean {
 
 function unknownFlag({ name, rawName }: OptionToken, flags: readonly Flag[]): string {
   const near = nearMiss(name, flags.map((flag) => flag.name));
-  return `there is no flag ${rawName}; ${near === undefined ? 'slidewire help pack lists them' : `did you mean --${near}?`}`;
+  return `there is no flag ${rawName}; ${near === undefined ? '--help lists those there are' : `did you mean --${near}?`}`;
 }

@@ -40,13 +40,13 @@ describe('a command line', () => {
 describe('is refused', () => {
   test.each([
     [['--rowz', '4'], 'there is no flag --rowz; did you mean --rows?'],
-    [['--colour=red'], 'there is no flag --colour; slidewire help pack lists them'],
-    [['-r', '4'], 'there is no flag -r; slidewire help pack lists them'],
+    [['--colour=red'], 'there is no flag --colour; --help lists those there are'],
+    [['-r', '4'], 'there is no flag -r; --help lists those there are'],
     [['--rows'], '--rows: stands without a value; it takes a whole number'],
     [['--limit-l', '-0.1'], '--limit-l: stands without a value; it takes centimetres'],
     [['--rows', '3', '--rows', '4'], '--rows: is given twice; give it once'],
-    [['--__proto__', '1'], 'there is no flag --__proto__; slidewire help pack lists them'],
-    [['--constructor=1'], 'there is no flag --constructor; slidewire help pack lists them'],
+    [['--__proto__', '1'], 'there is no flag --__proto__; --help lists those there are'],
+    [['--constructor=1'], 'there is no flag --constructor; --help lists those there are'],
   ])('%j', (args, words) => {
     expect(refusal(...args)).toContain(words);
   });
