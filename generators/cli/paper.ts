@@ -81,9 +81,9 @@ function inFile<T>(file: string, work: () => T): T {
 
 function writtenPaper(order: PaperOrder, versions: readonly Version[]): WrittenPaper {
   const { words, ...content } = contentOf();
-  const { title, time, paper: size, instructions = words.usual, sd } = order;
+  const { title, time, paper: size, instructions = words.usual, sd, decimal } = order;
   const table = markTable(versions[0]!.items.map(({ entry }) => entry));
-  const print = { language: LANGUAGE, paper: size, size: order.size };
+  const print = { language: LANGUAGE, paper: size, size: order.size, decimal };
   const page = { title, time, instructions, deviation: words.deviation[sd]!, table, print, words: { ...content.shared.headings, ...words, tags: content.shared.tags } };
   return { versions, views: versions.map((version, v) => versionView(version, v, content)), page };
 }

@@ -11,6 +11,7 @@ import { allMistakes } from './all-mistakes.ts';
 import { type WhereIs, checkEntries } from './check.ts';
 import { choice, entries, oneOf, text, wholeNumber } from './fields.ts';
 import { entriesFile } from './entries-file.ts';
+import { DECIMALS } from './schema.ts';
 
 const PAPERS = ['A4', 'Letter'] as const;
 const SIZES = ['normal', '18pt', '24pt'] as const;
@@ -44,6 +45,7 @@ const paperSchema = z.strictObject({
   seed: text(100, 1).optional().register(entries, { takes: 'a word or a number of up to 100 letters', meaning: 'makes the same paper again; without it nobody can' }),
   paper: choice(PAPERS).prefault('A4').register(entries, { ...oneOf(PAPERS), meaning: 'size of the paper' }),
   size: choice(SIZES).prefault('normal').register(entries, { ...oneOf(SIZES), meaning: 'size of the print' }),
+  decimal: choice(DECIMALS).prefault('point').register(entries, { ...oneOf(DECIMALS), meaning: 'the decimal sign in all that is printed' }),
 });
 
 /** A question paper as its file asks for it. */

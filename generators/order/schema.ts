@@ -22,7 +22,8 @@ const READINGS = ['printed', 'blank'] as const;
 const PAPERS = ['A4', 'Letter'] as const;
 const SIZES = ['normal', '18pt', '24pt'] as const;
 const SYMBOLS = ['IEC', 'zigzag'] as const;
-const DECIMALS = ['point', 'comma'] as const;
+/** Signs between a number's whole part and the rest. */
+export const DECIMALS = ['point', 'comma'] as const;
 const TIES = ['even', 'up'] as const;
 
 /**

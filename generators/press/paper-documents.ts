@@ -27,7 +27,7 @@ export interface PaperPage {
   instructions: readonly string[];
   deviation: string;
   table: MarkTable;
-  print: Pick<Order, 'language' | 'paper' | 'size'>;
+  print: Pick<Order, 'language' | 'paper' | 'size'> & Partial<Pick<Order, 'decimal'>>;
   words: PaperWords;
 }
 

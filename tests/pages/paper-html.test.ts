@@ -12,12 +12,13 @@ import { pool } from '../../generators/papers/pool.ts';
 import { versionView } from '../../generators/papers/view.ts';
 import { type PaperPage, answersHtml, versionsHtml } from '../../generators/press/paper-documents.ts';
 import { streams } from '../../generators/random.ts';
+import { wordsOf } from '../sheets/class.ts';
 import { describeWith } from '../outside.ts';
 
 const vnu = createRequire(import.meta.url)('vnu-jar') as string;
 
 /** Papers, schemes and answers with an entry of every form and every figure. */
-function pages(whose: readonly For[], size: PaperPage['print']['size']): string[] {
+function pages(whose: readonly For[], size: PaperPage['print']['size'], decimal: 'point' | 'comma' = 'point'): string[] {
   const all = pool('sample');
   const set = all.filter((entry, i) => entry.form === 'figure' || all.findIndex(({ form }) => form === entry.form) === i);
   const versions = makePaper({ set, pool: all, demands: {}, whose, isClass: whose[0]!.roll !== undefined, used: new Set() }, streams('pages'));
@@ -25,9 +26,19 @@ function pages(whose: readonly For[], size: PaperPage['print']['size']): string[
   const shared = loadQuestionWords('en');
   const content = { wordsOf: (family: string) => loadFamilyWords('en', family), shared, figures: loadFigureWords('en'), stories: words.stories, parts: words.parts };
   const views = versions.map((version, v) => versionView(version, v, content));
-  const page: PaperPage = { title: 'A <b>test</b> & more', time: '40 minutes', instructions: words.usual, deviation: words.deviation['sample']!, table: markTable(set), print: { language: 'en', paper: 'A4', size }, words: { ...shared.headings, ...words, tags: shared.tags } };
+  const page: PaperPage = { title: 'A <b>test</b> & more', time: '40 minutes', instructions: words.usual, deviation: words.deviation['sample']!, table: markTable(set), print: { language: 'en', paper: 'A4', size, decimal }, words: { ...shared.headings, ...words, tags: shared.tags } };
   return [versionsHtml(page, 'paper', views), versionsHtml(page, 'scheme', views), answersHtml(page, views)];
 }
+
+test('with a decimal comma no point is left in any number, and nothing else is another', () => {
+  const point = pages([{ name: 'A' }, { name: 'B' }], 'normal');
+  const comma = pages([{ name: 'A' }, { name: 'B' }], 'normal', 'comma');
+  const unsigned = (html: string) => html.replace(/(\d)[.,](?=\d)/g, '$1·').replace(/[;,] /g, ', ');
+  for (const [i, html] of comma.entries()) {
+    expect(wordsOf(html).match(/.{0,20}\d\.\d.{0,20}/g)).toBeNull();
+    expect(unsigned(html) === unsigned(point[i]!)).toBe(true);
+  }
+});
 
 describeWith(['java'], 'pages of a question paper', () => {
   test('are valid HTML with their MathML and SVG, for versions and for candidates', { timeout: 120_000 }, () => {

@@ -117,6 +117,8 @@ describePrinted('pages', (browser) => {
       const more = `paper: ${paper}\nsize: ${size}\nrows: 6\n`;
       for (const name of ['worksheets', 'keys', 'solutions']) expect(await beyond(await documentOf(more, name), upright)).toEqual([]);
       expect(await beyond(await documentOf(more, 'marking-grid'), WIDTHS[paper].across - margins)).toEqual([]);
+      expect(await beyond(await documentOf(`${more}reasons: yes\n`, 'keys'), upright)).toEqual([]);
+      expect(await beyond(await documentOf(`${more}reasons: yes\n`, 'marking-grid'), WIDTHS[paper].across - margins)).toEqual([]);
       expect(await beyond(await documentOf(`${more}readings: blank\n`, 'cards'), upright)).toEqual([]);
       expect(await beyond(await documentOf(`${more}drawn: scale plugs gauge rule\n`, 'worksheets'), upright)).toEqual([]);
     });
