@@ -2,7 +2,8 @@ import { basename, dirname, resolve } from 'node:path';
 import { UserMistake } from '../mistake.ts';
 import { readClassList } from '../order/class-list.ts';
 import type { PaperOrder } from '../order/paper-order.ts';
-import { type Named, entryNamed } from '../papers/named.ts';
+import type { Entry } from '../papers/entry.ts';
+import { type Named, entryNamed, sameness } from '../papers/named.ts';
 import type { For, PaperPlan } from '../papers/paper.ts';
 import { pool } from '../papers/pool.ts';
 import type { Streams } from '../random.ts';
@@ -12,13 +13,23 @@ import { knownNames, loadTables } from './content.ts';
 /** What a paper file asks for, with its class list read and its named questions found. */
 export function planOf(order: PaperOrder, path: string, random: Streams, used: ReadonlySet<string>): { plan: PaperPlan; notices: string[] } {
   const { whose, notices } = whoseOf(order, path);
-  const set = order.questions.map((one, i) => found(one, i, basename(path), random));
+  const set = namedEntries(order.questions, basename(path), random);
   return { plan: { set, pool: pool(order.sd), demands: order.demands, whose, isClass: order.class !== undefined, used }, notices };
 }
 
-function found(one: Named, place: number, file: string, random: Streams) {
+/** Each named question's entry; one that counts several times is the same Named again, and any other must be another question. */
+function namedEntries(questions: readonly Named[], file: string, random: Streams): Entry[] {
+  const entries: Entry[] = [];
+  questions.forEach((one, place) => {
+    const taken = entries.filter((_, other) => questions[other] !== one).map(sameness);
+    entries.push(found(one, place, file, random, new Set(taken)));
+  });
+  return entries;
+}
+
+function found(one: Named, place: number, file: string, random: Streams, taken: ReadonlySet<string>): Entry {
   try {
-    return entryNamed(one, random.of('named', place));
+    return entryNamed(one, random.of('named', place), taken);
   } catch (error) {
     if (error instanceof UserMistake) throw new UserMistake(error.mistakes.map(({ what }) => ({ file, field: `questions ${place + 1}`, what })));
     throw error;

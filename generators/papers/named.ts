@@ -16,15 +16,20 @@ export interface Named {
   marks?: number;
 }
 
-/** The entry of a named question. UserMistake where there is none. */
-export function entryNamed({ family, choice, ask, form, marks }: Named, random: Random): Entry {
+/** What two named questions have in common where they are one: the direction, in the same arrangements. */
+export const sameness = ({ question, parts }: Entry): string => JSON.stringify([question, parts.map(({ choices }) => choices)]);
+
+/** The entry of a named question, of which `taken` are named already. UserMistake where there is none, or no other. */
+export function entryNamed({ family, choice, ask, form, marks }: Named, random: Random, taken: ReadonlySet<string> = new Set()): Entry {
   const asks = [...new Set(arrangements(family).flatMap((one) => directions(family, one).map(({ name }) => name)))];
   if (ask !== undefined && !asks.includes(ask)) throw new UserMistake(`${family.id} has no direction "${ask}"${didYouMean(ask, asks) || `; it has ${asks.join(', ')}`}`);
   const whole = directions(family, choiceOf(family, choice));
   const usual = usualForm(whole.find(({ name }) => ask === undefined || name === ask) ?? whole[0]!);
   const found = entriesOf(family, form ?? usual, choice).filter(({ parts }) => ask === undefined || parts[0]!.ask === ask);
   if (found.length === 0) throw new UserMistake(`${family.id}${ask === undefined ? '' : `, ${ask},`} cannot be put in the form ${form ?? usual}${offered(family, choice, ask)}`);
-  const entry = random.pick(found);
+  const others = found.filter((one) => !taken.has(sameness(one)));
+  if (others.length === 0) throw new UserMistake(`${family.id}${ask === undefined ? '' : `, ${ask},`} is asked before in this paper, if in another form; name another direction, or write "count: 2" in one place`);
+  const entry = random.pick(others);
   if (marks === undefined || marks === entry.marks) return entry;
   if (entry.parts[0]!.form !== 'choice') throw new UserMistake(`its working carries ${entry.marks} marks, line by line; leave out "marks: ${marks}"`);
   return { ...entry, marks, parts: entry.parts.map((part) => ({ ...part, marks })) };

@@ -51,11 +51,13 @@ export function makePaper(plan: PaperPlan, random: Streams): Version[] {
     const versions: Version[] = plan.whose.map((one) => ({ ...one, items: [] }));
     // Cases first: what they ask in words is fixed, and others make way.
     const inTurn = [...entries.entries()].sort(([, a], [, b]) => Number(b.form === 'case') - Number(a.form === 'case'));
-    const [, failed] = inTurn.find(([place, entry]) => !fill(versions, entry, place, plan, random)) ?? [];
-    if (!failed) return versions;
-    pool = pool.filter(({ question }) => question !== failed.question);
+    const failed = new Set(inTurn.filter(([place, entry]) => !fill(versions, entry, place, plan, random)).map(([, { question }]) => question));
+    if (failed.size === 0) return versions;
+    pool = pool.filter(({ question }) => !failed.has(question));
   }
-  throw new UserMistake([{ field: 'used', what: 'too many questions were asked before for this many versions; ask for fewer versions, or start another file of used questions' }]);
+  const versions = plan.whose.length;
+  if (plan.used.size === 0) throw new UserMistake([{ field: 'versions', what: `too few questions can be had in ${versions} versions that differ in every number; ask for fewer versions or fewer marks, or give each candidate of a class list a paper` }]);
+  throw new UserMistake([{ field: 'used', what: `too many questions were asked before for ${versions} versions; ask for fewer versions, or start another file of used questions` }]);
 }
 
 /** The questions of a paper: those that are named, and those chosen to its demands, in the order of their forms. */

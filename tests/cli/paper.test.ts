@@ -84,6 +84,7 @@ test.each([
   ['title: T\nquestions:\n  - { family: balance, ask: rigth }\n', [], 'bad.yaml, questions 1: balance has no direction "rigth"; did you mean right?'],
   ['title: T\nquestions:\n  - { family: balance, ask: "null", form: choice }\n', [], 'questions 1: balance, null, cannot be put in the form choice; it can in numeric'],
   ['title: T\nquestions:\n  - { family: balance, ask: right, marks: 5 }\n', [], 'its working carries 2 marks, line by line; leave out "marks: 5"'],
+  ['title: T\nquestions:\n  - { family: balance, ask: right }\n  - { family: balance, ask: right, form: choice }\n', [], 'questions 2: balance, right, is asked before in this paper, if in another form'],
   ['title: T\nquestions:\n  - { family: kelvin, form: words }\n', [], 'cannot be put in the form words'],
   ['title: T\nclass: none.csv\nmarks: { total: 5 }\n', [], 'there is no such file'],
   ['title: T\nused: bad.yaml\nmarks: { total: 5 }\n', [], 'this is no list of used questions'],

@@ -146,7 +146,7 @@ describe('questions of earlier papers', () => {
 
   test('leave none at last, which is told', () => {
     const statement = entry('assertion-reason judgement', 'assertion');
-    const used = new Set(keysOf(made({ set: [statement], whose: letters(10) }, 'many')));
+    const used = new Set(keysOf(made({ set: [statement], whose: letters(statement.parts[0]!.choices.length) }, 'many')));
     expect(() => made({ set: [statement], used, whose: letters(4) }, 'last')).toThrow(UserMistake);
     expect(() => made({ set: [statement], used, whose: letters(4) }, 'last')).toThrow('questions 1: assertion-reason judgement: all its questions were asked before');
   });
