@@ -16,6 +16,8 @@ export interface Built {
   /** Addresses of a page of the site: from the folder, and from a server, below a path. */
   file(page: string): string;
   http(page: string): string;
+  /** Takes the server off the net, or back to it: what a browser asks meanwhile fails, a worker of the page too, which is out of reach of the page's own offline mode. */
+  connect(isThere: boolean): void;
   close(): Promise<void>;
 }
 
@@ -32,13 +34,18 @@ export const wholeSite = (): Promise<Built> => builtOf();
 export async function builtOf(contents?: SiteContents): Promise<Built> {
   const folder = mkdtempSync(join(tmpdir(), 'slidewire-site-'));
   await buildSite(folder, 'en', contents);
-  const server = await serve(folder);
+  const net = { isThere: true };
+  const server = await serve(folder, net);
   const browser = await withNetwork();
   return {
     folder,
     browser,
     file: (page) => pathToFileURL(join(folder, page.split('#')[0]!)).href + (page.includes('#') ? `#${page.split('#')[1]}` : ''),
     http: (page) => `http://localhost:${(server.address() as AddressInfo).port}${BELOW}/${page}`,
+    connect(isThere) {
+      net.isThere = isThere;
+      if (!isThere) server.closeAllConnections();
+    },
     async close() {
       await browser.close();
       await new Promise((done) => {
@@ -56,8 +63,9 @@ async function withNetwork(): Promise<Browser> {
   return launch({ executablePath: executable, headless: kind === 'bundled' ? 'shell' : true, env: { ...process.env, ...env }, args: ['--no-proxy-server', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])] });
 }
 
-function serve(folder: string): Promise<Server> {
-  const server = createServer(({ url = '' }, response) => {
+function serve(folder: string, net: { isThere: boolean }): Promise<Server> {
+  const server = createServer(({ url = '', socket }, response) => {
+    if (!net.isThere) return void socket.destroy();
     const path = join(folder, decodeURIComponent(new URL(url, 'http://any').pathname).replace(BELOW, ''));
     if (!existsSync(path) || !extname(path)) return void response.writeHead(404).end();
     response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'application/octet-stream' });
@@ -78,4 +86,9 @@ export async function openPage(built: Built, address: string, manner: { script?:
   if (manner.script === false) await page.setJavaScriptEnabled(false);
   await page.goto(address);
   return page;
+}
+
+/** Waits until the worker keeps what stands at an address. */
+export async function keptOffline(page: Page, ...addresses: string[]): Promise<void> {
+  for (const address of addresses) await page.waitForFunction(async (wanted) => (await caches.match(wanted)) !== undefined, {}, address);
 }

@@ -2,7 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Built, openPage, wholeSite } from './built.ts';
+import { type Built, keptOffline, openPage, wholeSite } from './built.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 /** A phone, a small one, and a school's screen. */
@@ -91,9 +91,10 @@ describe('every page', () => {
     await page.evaluate(() => navigator.serviceWorker.ready);
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
     for (const name of pages) await page.goto(built.http(name));
+    await keptOffline(page, ...(readdirSync(built.folder, { recursive: true }) as string[]).filter((name) => /\.(?:html|js)$/.test(name)).map(built.http));
     expect(page.complaints).toEqual([]);
     expect(page.asked.filter((url) => !url.startsWith(built.http('')))).toEqual([]);
-    await page.setOfflineMode(true);
+    built.connect(false);
     for (const name of pages) {
       await page.goto(built.http(name));
       expect(await page.$eval('h1', (title) => title.textContent), name).not.toBe('');
@@ -101,6 +102,7 @@ describe('every page', () => {
       const places = await page.$$eval('[data-place]', (all) => all.length);
       if (places > 0 && !name.startsWith('my-readings/')) expect(await page.$$eval('[data-place] :is(input, select)', (all) => all.length), name).toBeGreaterThan(0);
     }
+    built.connect(true);
     await page.browserContext().close();
   });
 

@@ -3,7 +3,7 @@ import { setCode } from '../../generators/practice/set-code.ts';
 import { round } from '../../generators/quantities/written.ts';
 import { familyNamed } from '../../generators/questions/index.ts';
 import { asked, markAt, saidAt, textAt, write } from './asked.ts';
-import { type Built, builtOf, openPage } from './built.ts';
+import { type Built, builtOf, keptOffline, openPage } from './built.ts';
 
 const CODE = setCode(48213);
 
@@ -67,11 +67,14 @@ describe('a page of questions', () => {
 
   it('works without a connection after a visit of any page', { timeout: 60_000 }, async () => {
     const page = await openPage(built, built.http('index.html'));
-    await page.evaluate(() => navigator.serviceWorker.ready);
-    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-    await page.setOfflineMode(true);
+    await keptOffline(page, ...['engine.js', 'kelvin.html', 'kelvin.js'].map((file) => built.http(`questions/${file}`)));
+    built.connect(false);
     await page.goto(built.http(address('kelvin')));
     expect(await textAt(page, '[data-slot="question"]')).toBe(asked('kelvin', CODE).text);
+    // The address of the folder is that of its start.
+    await page.goto(built.http(''));
+    expect(await page.$$('a[href$="questions.html"]')).not.toEqual([]);
+    built.connect(true);
     await page.browserContext().close();
   });
 

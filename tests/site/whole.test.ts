@@ -84,6 +84,16 @@ describe('the site', () => {
     }
   });
 
+  it('fetches less than 300 kB compressed before the first page that is kept can be used without a connection, and less than two megabytes for all', () => {
+    const { files, shared } = JSON.parse(/^self\.slidewireFiles=(.*);$/m.exec(text('offline.js'))![1]!) as { files: string[]; shared: string[] };
+    const sum = (of: string[]) => of.reduce((all, file) => all + compressed(file), 0);
+    expect(files).toEqual(expect.arrayContaining([...pages, ...shared]));
+    for (const page of pages) expect(sum([...new Set([...shared, page, page.replace('.html', '.js')])].filter((file) => files.includes(file))), page).toBeLessThan(300_000);
+    // So many are told of on the page about the site.
+    expect(sum(files)).toBeLessThan(2_000_000);
+    expect(text('about.html')).toContain('less than two megabytes');
+  });
+
   it('holds no secret and nothing that makes sheet codes', () => {
     for (const file of (readdirSync(folder, { recursive: true }) as string[]).filter((name) => name.endsWith('.js'))) {
       // The streams of sheets and their codes are drawn under these names.

@@ -160,7 +160,8 @@ async function writeOffline(folder: string): Promise<void> {
   const files = all.filter((each) => each.isFile()).map((each) => relative(folder, join(each.parentPath, each.name)).split(sep).join('/')).filter((name) => extname(name) !== '').sort();
   const digest = createHash('sha256');
   for (const file of files) digest.update(file).update(await readFile(join(folder, file)));
-  const list = JSON.stringify({ files, digest: digest.digest('hex').slice(0, 16) });
+  const shared = files.filter((name) => !name.includes('/') || name.startsWith('fonts/') || name === 'questions/engine.js');
+  const list = JSON.stringify({ files, shared, digest: digest.digest('hex').slice(0, 16) });
   await writeFile(join(folder, 'offline.js'), `self.slidewireFiles=${list};\n${await pageScript('offline')}`);
 }
 

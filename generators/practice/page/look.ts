@@ -1,4 +1,5 @@
 import { all } from './elements.ts';
+import type { Opened } from './offline.ts';
 import { clearAll } from './kept.ts';
 
 const NAME = 'slidewire:look';
@@ -37,10 +38,16 @@ function startLook(): void {
   });
 }
 
-/** Opened over the web, the site works without a connection after the first visit; from a folder it needs none. */
+/** Opened over the web, the site works without a connection after the first visit; from a folder it needs none. What is kept is fetched when the page itself is there. */
 function startOffline(): void {
   const { root } = document.currentScript!.dataset;
-  if (location.protocol.startsWith('http') && 'serviceWorker' in navigator) navigator.serviceWorker.register(`${root}offline.js`).catch(() => {});
+  if (!location.protocol.startsWith('http') || !('serviceWorker' in navigator)) return;
+  addEventListener('load', () => {
+    const { serviceWorker } = navigator;
+    serviceWorker.register(`${root}offline.js`).catch(() => {});
+    const opened: Opened = { here: [location.href.split('#')[0]!, ...all<HTMLScriptElement>('script[src]').map(({ src }) => src)] };
+    void serviceWorker.ready.then(({ active }) => active!.postMessage(opened));
+  });
 }
 
 /** A link within a page moves to its place without changing the address, which may name a set. */
