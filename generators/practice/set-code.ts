@@ -13,8 +13,8 @@ export function setCode(number: number): SetCode {
   return `set-${String(number).padStart(FIGURES, '0')}`;
 }
 
-/** The set code in what someone typed or an address holds, '#set-048213', '048 213'; undefined where there is none. */
+/** The set code in what someone typed or an address holds, '#set-048213', '048 213', with whatever dash a phone puts there; undefined where there is none. */
 export function readSetCode(text: string): SetCode | undefined {
-  const [, figures] = /^#?(?:set[- ]?)?(\d{3} ?\d{3})$/i.exec(text.trim()) ?? [];
+  const [, figures] = /^#?(?:set[-‐‑–— ]?)?(\d{3} ?\d{3})$/i.exec(text.trim()) ?? [];
   return figures === undefined ? undefined : `set-${figures.replace(' ', '')}`;
 }

@@ -9,7 +9,7 @@ import { issueSheets } from '../../generators/sheets/issue.ts';
 import { pageOf } from './pages.ts';
 
 describe('set codes', () => {
-  it.each(['set-048213', '#set-048213', 'Set 048213', 'SET-048 213', '048213', ' 048 213 '])('are read from %j', (text) => {
+  it.each(['set-048213', '#set-048213', 'Set 048213', 'SET-048 213', '048213', ' 048 213 ', 'set–048213'])('are read from %j', (text) => {
     expect(readSetCode(text)).toBe('set-048213');
   });
 

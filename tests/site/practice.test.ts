@@ -29,6 +29,7 @@ async function write(page: Page, key: string, text: string): Promise<void> {
 const openTools = (page: Page) => page.$eval('details.tools', (tools) => void ((tools as HTMLDetailsElement).open = true));
 const marks = (page: Page) => page.$$eval('[data-place] .mark', (all) => all.map((mark) => mark.textContent));
 const said = (page: Page, key: string) => page.$eval(`[data-place="${key}"]`, (place) => place.closest('.block')!.querySelector('[data-said]')!.textContent);
+const told = (page: Page) => page.$eval('[data-told]', (each) => each.textContent);
 const readings = (page: Page) => page.$$eval('[data-slot^="read:"]', (all) => all.map((slot) => slot.textContent).join(' '));
 
 describe.each(['file', 'http'] as const)('a practice page from %s', (from) => {
@@ -152,15 +153,47 @@ describe('a practice page', () => {
     await page.browserContext().close();
   });
 
-  it('says so where someone gives a sheet code', async () => {
+  it.each(['K7QM-2D9P', 'k7qm2d9p', 'K7QM 2D9P', 'KOQM–2D9P'])('says so where someone gives the sheet code %s', async (code) => {
     const page = await openPage(built, built.file('experiments/resistivity.html'));
     const before = await readings(page);
     await openTools(page);
-    await page.type('#set-code', 'K7QM-2D9P');
+    await page.type('#set-code', code);
     await page.click('[data-do="open-code"]');
-    expect(await page.$eval('[data-told]', (told) => told.textContent)).toContain('Only your teacher has its key');
+    expect(await told(page)).toContain('Only your teacher has its key');
     expect(await readings(page)).toBe(before);
     await page.browserContext().close();
+  });
+
+  it('opens a typed set code by Enter, and says of another text that it is none, in the address too', async () => {
+    const page = await openPage(built, built.file('experiments/resistivity.html'));
+    await openTools(page);
+    for (const [text, answer] of [['set-04821', 'This is no set code'], ['set04821', 'This is no set code'], ['48213', 'This is no set code'], ['48 213', 'This is no set code'], ['048213', '']] as const) {
+      await page.$eval('#set-code', (input) => ((input as HTMLInputElement).value = ''));
+      await page.type('#set-code', text);
+      await page.keyboard.press('Enter');
+      if (answer !== '') expect(await told(page), text).toContain(answer);
+    }
+    expect(await page.evaluate(() => location.hash)).toBe(`#${CODE}`);
+    await page.browserContext().close();
+    for (const [hash, answer] of [['#set-48', 'This is no set code'], ['#K7QM-2D9P', 'This is the code of a sheet'], ['#%E0', 'This is no set code'], ['#part-key', ''], ['#set%20048213', '']] as const) {
+      const astray = await openPage(built, built.file('experiments/resistivity.html'));
+      await astray.goto(`${built.file('experiments/resistivity.html')}?${hash}`);
+      expect((await told(astray)).split('.')[0], hash).toBe(answer);
+      expect(astray.complaints).toEqual([]);
+      await astray.browserContext().close();
+    }
+  });
+
+  it('keeps what was written in two windows of one set', async () => {
+    const one = await openPage(built, built.http(`experiments/resistivity.html#${CODE}`));
+    const other = await one.browserContext().newPage();
+    await other.goto(one.url());
+    await write(other, 'r:1', '2.22');
+    await one.bringToFront();
+    await write(one, 'r:0', '1.11');
+    await one.reload();
+    expect(await one.$$eval('[data-place="r:0"] input, [data-place="r:1"] input', (all) => all.map((input) => (input as HTMLInputElement).value))).toEqual(['1.11', '2.22']);
+    await one.browserContext().close();
   });
 
   it.each(['experiments/resistivity.html', 'my-readings/resistivity.html'])('prints %s black on white without its controls, in the dark too, with what was written', async (name) => {
@@ -171,7 +204,10 @@ describe('a practice page', () => {
       dispatchEvent(new Event('beforeprint'));
     });
     await page.emulateMediaType('print');
-    expect(await page.$$eval('button, nav, header, footer, select[data-place]', (all) => all.filter((each) => (each as HTMLElement).offsetParent !== null).length)).toBe(0);
+    // A minus that is pressed is a minus on paper.
+    await page.$$eval('[data-place="rho:0"] .raised .sign', ([sign]) => (sign as HTMLElement | undefined)?.click());
+    expect(await page.$$eval('.sign', (all) => all.filter((each) => (each as HTMLElement).offsetParent !== null).map((each) => each.getAttribute('aria-pressed')))).toEqual(name.startsWith('my') ? [] : ['true']);
+    expect(await page.$$eval('button:not(.sign), nav, header, footer, select[data-place]', (all) => all.filter((each) => (each as HTMLElement).offsetParent !== null).length)).toBe(0);
     expect(await page.$eval('html', (root) => [getComputedStyle(root).color, getComputedStyle(root).backgroundColor])).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
     expect(await page.$eval('[data-reading="R:0"], [data-place="r:0"] input', (input) => [(input as HTMLInputElement).value, (input as HTMLElement).offsetParent !== null])).toEqual(['41.5', true]);
     await page.browserContext().close();

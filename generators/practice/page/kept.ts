@@ -23,6 +23,9 @@ export function keep(name: string, texts: Texts): void {
   }
 }
 
+/** Keeps one more text under a name, beside what another window has kept there meanwhile. */
+export const keepOne = (name: string, key: string, text: string): void => keep(name, { ...kept(name), [key]: text });
+
 /** Clears everything that these pages keep. */
 export function clearAll(): void {
   try {

@@ -11,7 +11,7 @@ import { type Measured, measured, nextSetting } from '../measured.ts';
 import type { MineData, MineWords } from './data.ts';
 import { all, make, onPress } from './elements.ts';
 import { putFields } from './fields.ts';
-import { type Texts, keep, kept } from './kept.ts';
+import { type Texts, keep, keepOne, kept } from './kept.ts';
 import { type Notebook, holderOf, judgeAll } from './notebook.ts';
 import { rowByRow } from './rows.ts';
 
@@ -39,7 +39,7 @@ export function startMine(data: MineData): void {
     input.value = texts[key] ?? given(key) ?? input.value;
     input.addEventListener('change', () => {
       texts[key] = input.value.trim();
-      keep(name, texts);
+      keepOne(name, key, texts[key]);
       show();
     });
   }

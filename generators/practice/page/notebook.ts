@@ -10,7 +10,8 @@ import { type SetCode, readSetCode } from '../set-code.ts';
 import type { PageData } from './data.ts';
 import { all } from './elements.ts';
 import type { Field } from './field.ts';
-import { type Texts, keep, kept } from './kept.ts';
+import { namedIn } from './named-in.ts';
+import { type Texts, keep, keepOne, kept } from './kept.ts';
 
 /** How far the help at a place has gone. */
 export interface Help {
@@ -55,7 +56,7 @@ export interface SetNotebook extends Notebook {
 }
 
 /** The code in the address of the page; else that of the set which the page came with. */
-export const codeOfPage = (): SetCode => readSetCode(location.hash) ?? (document.body.dataset['set'] as SetCode);
+export const codeOfPage = (): SetCode => readSetCode(namedIn(location.hash)) ?? (document.body.dataset['set'] as SetCode);
 
 /** Makes the set of a code, shows it in the page's slots, and takes up what was written in it before, with the readings that the student took on its bench. */
 export function openSet({ experiment, kit, ready, words, drawnSlots }: PageData, code: SetCode): SetNotebook {
@@ -97,7 +98,7 @@ export function takeDown(notebook: Notebook, key: string): void {
 /** Keeps what the student wrote or chose, under its key. */
 export function writeDown({ name, texts }: Notebook, key: string, text: string): void {
   texts[key] = text;
-  keep(name, texts);
+  keepOne(name, key, text);
 }
 
 /** Clears all that was written in a set. */

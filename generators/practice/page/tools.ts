@@ -1,11 +1,12 @@
 import { type SetCode, readSetCode, setCode } from '../set-code.ts';
 import type { PracticeWords } from './data.ts';
 import { all, onPress } from './elements.ts';
+import { namedIn } from './named-in.ts';
 import { type Notebook, clearSet } from './notebook.ts';
 import { showMarks } from './said.ts';
 
-/** A sheet's code: two fours of letters and figures. */
-const SHEET_CODE = /^[0-9A-HJKMNP-TV-Z]{4}-[0-9A-HJKMNP-TV-Z]{4}$/i;
+/** A sheet's code: two fours of letters and figures, with letters too that someone takes for the figures in it. */
+const SHEET_CODE = /^(?!set[-‐‑–— ]?\d+$)[0-9A-Z]{4}[-‐‑–— ]?[0-9A-Z]{4}$/i;
 
 type OnPage = Notebook & { printed: { code: SetCode } };
 
@@ -16,12 +17,20 @@ export function setTools(current: () => OnPage, words: PracticeWords, cleared: (
     location.hash = address(setCode(Math.floor(Math.random() * 1_000_000)));
     tell('');
   });
-  onPress('open-code', () => {
-    const text = document.querySelector<HTMLInputElement>('#set-code')!.value;
-    const code = readSetCode(text);
+  const typed = document.querySelector<HTMLInputElement>('#set-code')!;
+  const openTyped = () => {
+    const code = readSetCode(typed.value);
     if (code) location.hash = address(code);
-    tell(code ? '' : SHEET_CODE.test(text.trim()) ? words.aSheetCode : words.notACode);
-  });
+    tell(code ? '' : noCode(typed.value, words));
+  };
+  onPress('open-code', openTyped);
+  typed.addEventListener('keydown', ({ key }) => key === 'Enter' && openTyped());
+  const tellStray = () => {
+    const named = namedIn(location.hash);
+    if (named !== '' && !readSetCode(named) && !document.getElementById(named)) tell(noCode(named, words));
+  };
+  addEventListener('hashchange', tellStray);
+  tellStray();
   onPress('share', () => void share(address(current().printed.code)).then(() => tell(words.shared), (link: string) => tell(link)));
   onPress('clear', () => {
     clearSet(current());
@@ -37,6 +46,9 @@ export function setTools(current: () => OnPage, words: PracticeWords, cleared: (
   });
   addEventListener('beforeprint', () => all<HTMLDetailsElement>('details.key').forEach((details) => (details.open = true)));
 }
+
+/** What is said of a text that is no set code. */
+const noCode = (text: string, words: PracticeWords): string => (SHEET_CODE.test(text.trim()) ? words.aSheetCode : words.notACode);
 
 /** Copies the address of a set; where copying is not allowed, gives it to be shown. */
 async function share(set: string): Promise<void> {
