@@ -18,7 +18,7 @@ const FEW_OHMS = { values: ['1.5', '2.0', '2.5', '3.0', '4.0', '5.0', '6.0'] };
 const WIRE = { d: { values: ['0.274', '0.315', '0.376', '0.457', '0.559'] }, rho: { printed: [1e-7, 2e-6] } } as const;
 
 const unknownRight = (form: PartForm = 'numeric'): CasePart => ({ family: 'balance', ask: 'right', form, with: { P: { tex: 'R', ...FEW_OHMS }, Q: { tex: 'X' }, l: { tex: 'l_1' } } });
-const resistivity: CasePart = { family: 'resistivity', ask: 'resistivity', form: 'numeric', with: WIRE };
+const resistivity: CasePart = { family: 'resistivity', ask: 'resistivity', form: 'numeric', choice: { section: 'diameter' }, with: WIRE };
 
 /**
  * Short cases by the name of their story in content; the hardest part gives the level, the first the topic. A symbol means
@@ -83,5 +83,7 @@ export function cases(): Entry[] {
 function partOf({ family, ask, form, choice = {}, with: restated }: CasePart): Entry {
   const found = entriesOf(familyNamed(family), form, choice).find(({ parts }) => parts[0]!.ask === ask);
   if (!found) throw new Error(`${family} has no direction ${ask} for the form ${form}`);
+  // The story tells the arrangement, so none may be left to chance.
+  if (found.parts[0]!.choices.length > 1) throw new Error(`a case with ${family} has to settle its arrangement`);
   return { ...found, parts: found.parts.map((part) => ({ ...part, restated })) };
 }

@@ -80,7 +80,6 @@ export function make(part: Part, turn: readonly Direction[], making: Making): Ma
     if (best.isLeast) break;
   }
   if (!kept) throw new Exhausted('too few of its slips show for options to choose from');
-  making.letters.take(kept.options!);
   return kept;
 }
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { UserMistake } from '../../generators/mistake.ts';
-import { markTable } from '../../generators/papers/demands.ts';
+import { markTable, unmet } from '../../generators/papers/demands.ts';
 import { type Entry, isInWords } from '../../generators/papers/entry.ts';
 import { readOff } from '../../generators/papers/figures.ts';
 import { keyOf } from '../../generators/papers/item.ts';
 import { rightPlace } from '../../generators/papers/options.ts';
-import { type PaperPlan, type Version, keysOf, makePaper } from '../../generators/papers/paper.ts';
+import { type PaperPlan, type Version, keysOf, makePaper, selection } from '../../generators/papers/paper.ts';
 import { pool } from '../../generators/papers/pool.ts';
 import { question } from '../../generators/questions/question.ts';
 import { streams } from '../../generators/random.ts';
@@ -82,30 +82,30 @@ describe('versions of a paper', () => {
   });
 });
 
-test('right options stand at each of four letters about as often, in every paper and over all', () => {
-  const fours = all.filter((one) => one.form === 'choice' && one.parts[0]!.family.id !== 'faulty-gap').slice(0, 24);
-  const counts = [0, 0, 0, 0];
-  let last = -1;
-  let repeats = 0;
-  for (let i = 0; i < 12; i++) {
-    for (const version of made({ set: fours, whose: letters(2) }, `letters ${i}`)) {
-      const own = [0, 0, 0, 0];
-      for (const { options } of partsOf(version)) {
-        const place = rightPlace(options!);
-        own[place]!++;
-        counts[place]!++;
-        repeats += place === last ? 1 : 0;
-        last = place;
-      }
+describe('right options, among questions with as many options,', () => {
+  const some = all.filter((one) => one.form === 'choice' || one.form === 'assertion');
+  const draw = streams('letters').of();
+  const papers = Array.from({ length: 24 }, (_, i) => made({ set: draw.shuffle(some).slice(0, 16), whose: letters(2) }, `letters ${i}`)).flat();
+  const places = (version: Version, size: number) => partsOf(version).flatMap(({ options }) => (options!.length === size ? [rightPlace(options!)] : []));
+  const counted = (list: readonly number[], size: number) => Array.from({ length: size }, (_, place) => list.filter((one) => one === place).length);
+
+  // The 5 % points of chi-square for two and three degrees of freedom (any table of it).
+  test.each([[3, 5.99], [4, 7.81]])('of %i stand at each letter about as often, in every paper and over all', (size, limit) => {
+    for (const version of papers) {
+      const own = counted(places(version, size), size);
       expect(Math.max(...own) - Math.min(...own), own.join()).toBeLessThanOrEqual(4);
     }
-  }
-  const total = counts.reduce((sum, count) => sum + count, 0);
-  const chiSquare = counts.reduce((sum, count) => sum + (count - total / 4) ** 2 / (total / 4), 0);
-  // The 5 % point for three degrees of freedom is 7.81 (any table of chi-square).
-  expect(chiSquare, counts.join()).toBeLessThan(7.81);
-  // No pattern such as A, B, C, D: the same letter twice running comes too.
-  expect(repeats).toBeGreaterThan(total / 20);
+    const counts = counted(papers.flatMap((version) => places(version, size)), size);
+    const fair = counts.reduce((sum, count) => sum + count, 0) / size;
+    expect(fair).toBeGreaterThan(40);
+    expect(counts.reduce((sum, count) => sum + (count - fair) ** 2 / fair, 0), counts.join()).toBeLessThan(limit);
+  });
+
+  test('have no pattern such as A, B, C, A, B, C: the same letter twice running comes too', () => {
+    const running = papers.flatMap((version) => places(version, 3));
+    const repeats = running.filter((place, i) => place === running[i - 1]).length;
+    expect(repeats).toBeGreaterThan(running.length / 20);
+  });
 });
 
 describe('a paper for each candidate', () => {
@@ -150,6 +150,22 @@ describe('questions of earlier papers', () => {
     expect(() => made({ set: [statement], used, whose: letters(4) }, 'last')).toThrow(UserMistake);
     expect(() => made({ set: [statement], used, whose: letters(4) }, 'last')).toThrow('questions 1: assertion-reason judgement: all its questions were asked before');
   });
+});
+
+test('questions that cannot be had in so many versions give way to others, and the marks stay as asked', () => {
+  const demands = { total: 60, topics: { wires: 12 }, forms: { choice: 8, figure: 8, assertion: 2 } };
+  const first = selection({ set: [], pool: all, demands }, streams('give way')).map(({ question: name }) => name);
+  const versions = made({ demands, whose: letters(26) }, 'give way');
+  expect(versions).toHaveLength(26);
+  expect(versions[0]!.items.map(({ entry: one }) => one.question)).not.toEqual(first);
+  for (const { items } of versions) expect(unmet(markTable(items.map(({ entry: one }) => one)), demands)).toEqual([]);
+  const columns = versions.map((version) => partsOf(version).map(({ question: { answers } }) => answers.map(({ exact }) => exact.toPrecision(3))));
+  columns[0]!.forEach((answers, place) => answers.forEach((_, k) => expect(distinct(columns.map((column) => column[place]![k]))).toBe(true)));
+});
+
+test('where none is left to give way to, those that could not be had are named', () => {
+  const demands = { topics: { temperature: 15 } };
+  expect(() => made({ demands, whose: letters(200) }, 'none left')).toThrow(/^marks\.topics\.temperature: 15 are asked, .* \(without temperatures? .*, which cannot be had 200 times with answers that differ\)/);
 });
 
 test('more versions than a question has numbers for are refused, with the question', () => {
