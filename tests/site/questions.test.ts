@@ -148,12 +148,15 @@ describe('a page of questions', () => {
     await page.browserContext().close();
   });
 
-  it('asks again for a choice that is wrong', async () => {
+  it('asks again for a choice that is wrong, with what to think of', async () => {
     const page = await openPage(built, built.file(address('assertion-reason')));
     const { made } = asked('assertion-reason', CODE);
     const [wrong] = made.offered['judgement']!.filter((choice) => choice !== made.question.verdicts['judgement']);
     await page.click(`[data-verdict] input[value="${wrong}"]`);
     expect(await textAt(page, '[data-verdict] .mark')).toBe('look again');
+    expect(await textAt(page, '[data-verdict] [role="status"]')).toContain('Judge each statement by itself first.');
+    await page.click(`[data-verdict] input[value="${made.question.verdicts['judgement']}"]`);
+    expect(await textAt(page, '[data-verdict] [role="status"]')).toBe('right ');
     await page.browserContext().close();
   });
 

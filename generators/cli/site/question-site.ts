@@ -27,10 +27,10 @@ export function catalogue(questions: readonly QuestionPage[], language: string):
 /** The script that all families share, and one for each of them. */
 export async function writeQuestionScripts(folder: string, questions: readonly QuestionPage[], words: { practice: PracticeWords; questions: QuestionSiteWords }, language: string): Promise<void> {
   if (questions.length === 0) return;
-  const { start, progress, done, row, choose, accept, hints } = words.questions;
+  const { start, progress, done, row, choose, accept, hints, lookAgain } = words.questions;
   const engine = engineScript({
     practice: { ...words.practice, start, progress, done },
-    answers: { row, choose, accept, hints },
+    answers: { row, choose, accept, hints, lookAgain },
     questions: loadQuestionWords(language),
     plain: loadMarkingWords(language).plain,
   });

@@ -1,4 +1,6 @@
 import { onWire } from '../../figures/bench/bridge.ts';
+import { fill } from '../../quantities/spoken.ts';
+import { shown } from '../bench.ts';
 import { type Stand, needleNow, oneIn } from './bench-stand.ts';
 import { dragged, perPixel } from './drag.ts';
 import { all } from './elements.ts';
@@ -20,9 +22,12 @@ export function jockey(stand: Stand): void {
   };
   const press = (isPressed: boolean) => {
     if (setting.isPressed === isPressed) return;
+    const seen = () => `${needleNow(stand)}${setting.isClosed ? '' : ` ${words.keyOpen}`}`;
+    const before = seen();
     setting.isPressed = isPressed;
     stand.show();
-    stand.say(`${needleNow(stand)}${isPressed && !setting.isClosed ? ` ${words.keyOpen}` : ''}`);
+    // A short press is over before what it shows can be read or heard.
+    stand.say(isPressed ? seen() : `${needleNow(stand)} ${fill(words.pressed, { cm: shown(stand.bench, setting, 'scale'), seen: before })}`);
   };
 
   const [bridge, tape] = [handle.ownerSVGElement!, one<SVGSVGElement>('[data-tape]')];

@@ -8,7 +8,7 @@ type Sentences<Name extends string> = Record<Name, string>;
 /** What the script of a bench says. */
 export interface BenchWords
   extends Sentences<
-    | 'pair' | 'inLeft' | 'inRight' | 'at' | 'seen' | 'seenBox' | 'zero' | 'left' | 'right' | 'stopLeft' | 'stopRight' | 'lifted' | 'dragging' | 'warm' | 'keyOpen' | 'row' | 'misread' | 'entered' | 'outside' | 'stillIn' | 'others'
+    | 'pair' | 'inLeft' | 'inRight' | 'at' | 'seen' | 'seenBox' | 'zero' | 'left' | 'right' | 'stopLeft' | 'stopRight' | 'lifted' | 'pressed' | 'dragging' | 'warm' | 'keyOpen' | 'row' | 'misread' | 'entered' | 'outside' | 'stillIn' | 'others'
   > {
   keys: Sentences<'open' | 'closed'>;
   protectives: Sentences<'in' | 'out'>;

@@ -42,4 +42,5 @@ function mark(holder: HTMLElement, { sheet, steps, places, texts }: Notebook, wo
   const right = () => workOut(sheet, steps, figuresBefore(places, texts, '')).verdicts()[id]![Number(row)];
   const isWrong = chosen !== '' && chosen !== right();
   setMark(holder.querySelector<HTMLElement>('.mark')!, chosen === '' ? '' : isWrong ? words.again : words.right, isWrong);
+  for (const hint of all('[data-hint]', holder)) hint.textContent = isWrong ? hint.dataset['hint']! : '';
 }

@@ -19,6 +19,8 @@ export interface AnswerWords {
   /** Blanks {low} and {high}. */
   accept: string;
   hints: HintWords;
+  /** What to think of after a wrong choice, by the line that decides. */
+  lookAgain: Readonly<Record<string, string>>;
 }
 
 /** All words of one family's page. */
@@ -90,7 +92,7 @@ function holder({ key, row, inTable, unit: name }: Place, tex: string, { row: in
 function choices(id: string, { question, offered }: PracticeQuestion, { family, shared, answers }: WordsOfFamily): string {
   const blanks = symbolBlanks(question, family, shared);
   const items = offered[id]!.map((value) => `<p><label><input type="radio" name="${id}" value="${escape(value)}"> ${prose(family.verdicts![id]![value]!, blanks)}</label></p>`);
-  return `<fieldset data-verdict="${id}:0"><legend>${escape(answers.choose)}</legend>${items.join('')}<span class="mark" role="status"></span></fieldset>`;
+  return `<fieldset data-verdict="${id}:0"><legend>${escape(answers.choose)}</legend>${items.join('')}<p role="status"><span class="mark"></span> <span data-hint="${escape(answers.lookAgain[id] ?? '')}"></span></p></fieldset>`;
 }
 
 function keyOf({ steps, answers, verdicts }: QuestionView, { answers: { accept } }: WordsOfFamily): string {
