@@ -3,6 +3,7 @@ import type { Written } from '../quantities/step.ts';
 import type { Random } from '../random.ts';
 import { type Direction, directions } from './direction.ts';
 import { type Exact, exactly } from './exact.ts';
+import { isFirm } from './firm.ts';
 import type { Quantity, Values } from './family.ts';
 import { asPrinted, endsWithin, gridValue } from './number.ts';
 import { faultsOf, hasSimpleAnswers, isNeat, isWorthPrinting } from './sound.ts';
@@ -25,7 +26,7 @@ export function drawGivens(direction: Direction, random: Random, isWanted: (read
     if (readings === undefined) continue;
     const values = exactly(direction.program, readings);
     if (!hasSimpleAnswers(direction, values)) continue;
-    if (faultsOf(direction, readings, values).faults.length === 0 && isWorthPrinting(direction, readings, values) && isWanted(readings, values)) return readings;
+    if (faultsOf(direction, readings, values).faults.length === 0 && isWorthPrinting(direction, readings, values) && isFirm(direction, readings, values) && isWanted(readings, values)) return readings;
   }
   throw new NoGivens(`${direction.family.id}, ${direction.name}: no set of givens in ${tries} is worth printing`);
 }

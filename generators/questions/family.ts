@@ -22,6 +22,8 @@ export interface Quantity {
   between?: readonly [low: string | undefined, high: string | undefined];
   /** The lower end of `between` is not excluded: an error may be nought, and a scale may be read there. */
   mayBeLeast?: true;
+  /** It goes either way, as a movement does; a slip may turn it round. */
+  eitherWay?: true;
   /** It counts things. */
   whole?: true;
   /** Where it lies in a question worth printing: a null point is not put near an end. */

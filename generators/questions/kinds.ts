@@ -28,6 +28,7 @@ export const shift: Quantity = {
   unit: 'cm',
   values: { from: 5, to: 50, step: '2.5' },
   between: ['-W', 'W'],
+  eitherWay: true,
   neat: 0.5,
 };
 

@@ -38,11 +38,11 @@ export function endsWithin(value: number, figures: number): boolean {
 /** The least number of one figure, of two, …, before the decimal point. */
 const LEAST = [1, 10, 100, 1000, 10_000, 100_000];
 
-/** Three figures, or four where the value ends there; a line on the way that does not end has two more, so that the answer is not moved. */
-export function digitsOf(value: number, isAnswer: boolean): Digits {
+/** Three figures, or four where the value ends there; a line on the way that does not end has more, so that the answer is not moved. */
+export function digitsOf(value: number, isAnswer: boolean, onTheWay = 5): Digits {
   if (endsWithin(value, 3)) return { figures: 3 };
   if (endsWithin(value, 4)) return { figures: 4 };
-  return { figures: isAnswer ? 3 : 5 };
+  return { figures: isAnswer ? 3 : onTheWay };
 }
 
 /** Two values that a reader could take for roundings of the same: within one per cent. */

@@ -53,15 +53,22 @@ export interface SlipValue {
   answers: Readonly<Record<string, number>>;
 }
 
-/** What each slip of a direction comes to; one that leaves no number, or a value that cannot be, is none. */
-export function slipValues({ program, ask }: Direction, readings: Readings, values: Exact): SlipValue[] {
+/** What each slip of a direction comes to; one that leaves no number, or a value that nobody could believe, is none. */
+export function slipValues({ program, ask, body }: Direction, readings: Readings, values: Exact): SlipValue[] {
   return ask.steps.flatMap(({ id: step, slips = {} }) =>
     Object.keys(slips).flatMap((id) => {
       const after = exactly(program, readings, new Map([[step, slipped(program, step, id, values)]]));
-      const answers = Object.fromEntries(ask.finds.flatMap((find) => (after.get(find) ?? []).map((value) => [find, value])));
-      return Object.values(answers).every(Number.isFinite) ? [{ id, step, answers }] : [];
+      const found = ask.finds.flatMap((find) => (after.get(find) ?? []).map((value) => ({ find, value, right: values.get(find)![0]! })));
+      const isCredible = found.every(({ find, value, right }) => canBe(find, body.quantities[find]!, value, right, after));
+      return isCredible ? [{ id, step, answers: Object.fromEntries(found.map(({ find, value }) => [find, value])) }] : [];
     }),
   );
+}
+
+/** No resistance is negative, no null point lies off the wire, and no sign turns but of what goes either way. */
+function canBe(id: string, quantity: Quantity, value: number, right: number, values: Exact): boolean {
+  if (quantity.eitherWay) return Number.isFinite(value);
+  return value * right >= 0 && boundFault(id, quantity, value, values).length === 0;
 }
 
 /** Whether every answer is simple: what most sets that are drawn fail at, and quickly told. */

@@ -5,6 +5,7 @@ import { type Direction, arrangements, directions } from '../../generators/quest
 import { drawGivens } from '../../generators/questions/draw.ts';
 import { exactly } from '../../generators/questions/exact.ts';
 import type { Family } from '../../generators/questions/family.ts';
+import { halfUnit } from '../../generators/quantities/written.ts';
 import { question } from '../../generators/questions/question.ts';
 import { slipValues } from '../../generators/questions/sound.ts';
 import { questionText, solutionText } from '../../generators/questions/text.ts';
@@ -78,11 +79,25 @@ function checkFamily(id: string, family: Family): void {
     }
   });
 
-  test('answers are of four figures at most or simple fractions, and what the key shows is accepted', () => {
+  test('no slip comes to what cannot be: a negative resistance, or a null point off the wire', () => {
+    for (const { direction, values, worked: { slips } } of drawn()) {
+      for (const { answers } of slips) {
+        for (const [name, value] of Object.entries(answers)) {
+          const { unit, eitherWay } = direction.body.quantities[name]!;
+          if (eitherWay) continue;
+          expect(value * values.get(name)![0]!, `${direction.name}: ${name} = ${value}`).toBeGreaterThanOrEqual(0);
+          if (unit === 'cm' && name.startsWith('l')) expect(value, `${direction.name}: ${name}`).toBeLessThan(values.get(id === 'bridge-wire' && name === 'l2' ? 'V' : 'W')?.[0] ?? 100);
+        }
+      }
+    }
+  });
+
+  test('answers are of four figures at most or simple fractions, shown as they round, and accepted as they are shown', () => {
     for (const { direction, worked } of drawn()) {
       for (const { id: name, exact, shown, fraction, accept } of worked.answers) {
         const free = direction.body.quantities[name]!.neat === 'any';
         expect(free || fraction !== undefined || Math.abs(Number(exact.toPrecision(4)) - exact) <= 1e-9 * Math.abs(exact), `${direction.name}: ${name} = ${exact}`).toBe(true);
+        expect(Math.abs(Number(shown) - exact), `${direction.name}: ${name} = ${exact} is shown as ${shown}`).toBeLessThanOrEqual(halfUnit(shown) * (1 + 1e-6));
         expect(Number(shown)).toBeGreaterThanOrEqual(accept[0]);
         expect(Number(shown)).toBeLessThanOrEqual(accept[1]);
       }

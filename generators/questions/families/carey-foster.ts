@@ -25,7 +25,7 @@ export const careyFoster: Family = {
       unknown: { finds: ['Y'], algebra: 2, steps: [{ id: 'Y', as: 'X + sigma * (l1 - l2)', slips: { 'difference of the wrong sign': 'X - sigma * (l1 - l2)', 'first null alone': 'X + sigma * l1' } }] },
       'unknown on the left': { finds: ['X'], algebra: 2, steps: [{ id: 'X', as: 'Y - sigma * (l1 - l2)', slips: { 'difference of the wrong sign': 'Y + sigma * (l1 - l2)', 'first null alone': 'Y + sigma * l1' } }] },
       null: { finds: ['l2'], algebra: 2, steps: [{ id: 'l2', as: 'l1 - (Y - X) / sigma', slips: { 'difference of the wrong sign': 'l1 + (Y - X) / sigma' } }] },
-      wire: { finds: ['sigma'], algebra: 2, steps: [{ id: 'sigma', as: '(Y - X) / (l1 - l2)', slips: { 'over the whole wire': '(Y - X) / W' } }] },
+      wire: { finds: ['sigma'], algebra: 2, steps: [{ id: 'sigma', as: '(Y - X) / (l1 - l2)', slips: { 'over the whole wire': 'sqrt((Y - X)^2) / W' } }] },
     },
   },
 };

@@ -11,7 +11,7 @@ export const diameterReport: Family = {
       d: { tex: 'd', unit: 'mm', per: 'rows', neat: 'any' },
       n: { tex: 'n', unit: '', fixed: '4', count: 'rows', between: ['1', undefined] },
       mean: { tex: '\\overline{d}', unit: 'mm', neat: 'any' },
-      off: { tex: '\\delta', unit: 'mm', per: 'rows', between: [undefined, undefined], digits: { decimals: 3 } },
+      off: { tex: '\\delta', unit: 'mm', per: 'rows', between: [undefined, undefined], digits: { decimals: 4 } },
       square: { tex: 'q', unit: 'mm²', per: 'rows', mayBeLeast: true },
       msd: { tex: 'v', unit: 'mm²', mayBeLeast: true, neat: 'any', digits: { figures: 4 } },
       s: { tex: 's', unit: 'mm', mayBeLeast: true, neat: 'any', digits: { figures: 2 } },

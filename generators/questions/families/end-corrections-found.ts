@@ -2,7 +2,7 @@ import { round } from '../../quantities/written.ts';
 import type { Family } from '../family.ts';
 import { bridgeWire, nullPoint, ohms } from '../kinds.ts';
 
-const end = (tex: string) => ({ tex, unit: 'cm', values: ['0.5', '1.0', '1.5', '2.0'], between: [undefined, undefined] as const, neat: 0.25 });
+const end = (tex: string) => ({ tex, unit: 'cm', values: ['0.5', '1.0', '1.5', '2.0'], between: [undefined, undefined] as const, eitherWay: true as const, neat: 0.25 });
 
 /** Two known resistances, then interchanged, give the end corrections. */
 export const endCorrectionsFound: Family = {

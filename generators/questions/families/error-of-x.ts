@@ -40,7 +40,7 @@ const errors = (own: string, other: string, known: string): Ask => ({
     {
       id: 'p',
       as: `100 * (${known}dl / l + dl / (W - l))`,
-      slips: { 'rest of the wire taken as exact': `100 * (${known}dl / l)`, 'errors subtracted': `100 * (${known}dl / l - dl / (W - l))`, 'over the whole wire': `100 * (${known}dl / W)` },
+      slips: { 'rest of the wire taken as exact': `100 * (${known}dl / l)`, 'errors subtracted': `100 * sqrt((${known}dl / l - dl / (W - l))^2)`, 'over the whole wire': `100 * (${known}dl / W)` },
     },
     { id: 'dX', as: 'X * p / 100' },
   ],

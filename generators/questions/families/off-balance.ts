@@ -17,7 +17,7 @@ export const offBalance: Family = {
       b: { tex: 'b', unit: 'Ω' },
       V: { tex: 'V', unit: 'V', between: [undefined, undefined] },
       N: { tex: 'R', unit: 'Ω' },
-      I: { tex: 'I_G', unit: 'mA', between: [undefined, undefined], neat: 'any', printed: [-100, 100] },
+      I: { tex: 'I_G', unit: 'mA', between: [undefined, undefined], eitherWay: true, neat: 'any', printed: [-100, 100] },
       W: bridgeWire,
     },
     condition: ['I * (G * (P + Q) * (a + b) + P * Q * (a + b) + a * b * (P + Q)) = 1000 * E * (Q * a - P * b)', 'a * (W - l) = b * l'],

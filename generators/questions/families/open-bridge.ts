@@ -13,7 +13,7 @@ export const openBridge: Family = {
       E: { tex: 'E', unit: 'V', values: ['1.5', '2.0', '3.0', '4.0', '5.0', '6.0', '10'] },
       B: { tex: 'V_1', unit: 'V' },
       J: { tex: 'V_2', unit: 'V' },
-      V: { tex: 'V', unit: 'V', values: ['0.10', '0.20', '0.25', '0.30', '0.40', '0.50'], between: [undefined, undefined] },
+      V: { tex: 'V', unit: 'V', values: ['0.10', '0.20', '0.25', '0.30', '0.40', '0.50'], between: [undefined, undefined], eitherWay: true },
       W: bridgeWire,
     },
     condition: ['V * (P + Q) * W = E * (Q * l - P * (W - l))'],

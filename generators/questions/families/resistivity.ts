@@ -31,8 +31,8 @@ const flat: Body = {
   condition: ['rho * L * 1000000 = X * A'],
   asks: {
     resistivity: { finds: ['rho'], algebra: 2, steps: [{ id: 'rho', as: 'X * A / L', si: true, slips: { 'length multiplied': 'X * A * L' } }] },
-    resistance: { finds: ['X'], algebra: 1, steps: [{ id: 'X', as: 'rho * L / A', si: true, slips: { 'length and cross-section exchanged': 'rho * A / L' } }] },
-    length: { finds: ['L'], algebra: 2, steps: [{ id: 'L', as: 'X * A / rho', si: true, slips: { 'cross-section below': 'X / (rho * A)' } }] },
+    resistance: { finds: ['X'], algebra: 1, steps: [{ id: 'X', as: 'rho * L / A', si: true, slips: { 'square millimetres taken as thousandths': 'rho * L / (1000 * A)' } }] },
+    length: { finds: ['L'], algebra: 2, steps: [{ id: 'L', as: 'X * A / rho', si: true, slips: { 'square millimetres taken as thousandths': '1000 * X * A / rho' } }] },
     'cross-section': { finds: ['A'], algebra: 2, steps: [{ id: 'A', as: 'rho * L / X', si: true, slips: { 'resistance multiplied': 'rho * L * X' } }] },
   },
 };

@@ -15,7 +15,7 @@ export const scaling: Family = {
         k: pure('k', ['2', '3', '4', '5', '6', '0.5', '0.25', '1.5']),
         l1: nullPoint('l_1'),
         l2: nullPoint('l_2'),
-        s: { tex: 's', unit: 'cm', between: ['-W', 'W'] },
+        s: { tex: 's', unit: 'cm', between: ['-W', 'W'], eitherWay: true },
         W: bridgeWire,
       },
       condition: [`k * ${before.own} * ${after.other} = ${after.own} * ${before.other}`, 's = l2 - l1'],

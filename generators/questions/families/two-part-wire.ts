@@ -15,7 +15,7 @@ export const twoPartWire: Family = {
       quantities: {
         P: ohms('P'),
         Q: ohms('Q'),
-        l: { ...nullPoint('l'), between: piece === 'left' ? ['0', 'c'] : ['c', 'W'] },
+        l: nullPoint('l'),
         c: { tex: 'c', unit: 'cm', values: ['40', '50', '60'], between: ['0', 'W'] },
         sigma1: perLength('\\sigma_1'),
         sigma2: perLength('\\sigma_2'),
@@ -24,7 +24,7 @@ export const twoPartWire: Family = {
         W: bridgeWire,
       },
       condition: [`P * (${b}) = Q * (${a})`],
-      holds: { 'the pieces differ': '(sigma1 - sigma2)^2' },
+      holds: { 'the pieces differ': '(sigma1 - sigma2)^2', ...(piece === 'left' ? { 'the null point is on the left piece': 'c - l' } : { 'the null point is on the right piece': 'l - c' }) },
       asks: {
         right: {
           finds: ['Q'],
