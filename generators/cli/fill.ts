@@ -61,9 +61,12 @@ interface Printer {
 
 /** The browser starts while the part of the program that lays out is loaded. */
 async function withPress(work: (printer: Printer) => Promise<void>): Promise<void> {
-  const [press, { printPack }] = await Promise.all([openPress({ workers: 2 }), import('./pack-files.ts')]);
+  const [opened, loaded] = await Promise.allSettled([openPress({ workers: 2 }), import('./pack-files.ts')]);
+  if (opened.status === 'rejected') throw opened.reason;
+  const press = opened.value;
   try {
-    await work({ press, printPack });
+    if (loaded.status === 'rejected') throw loaded.reason;
+    await work({ press, printPack: loaded.value.printPack });
   } finally {
     await press.close();
   }

@@ -1,16 +1,17 @@
 import { existsSync } from 'node:fs';
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import { basename, join, resolve } from 'node:path';
 import { experimentNamed } from '../experiments/index.ts';
 import { type AnswerRow, readAnswers } from '../marking/answers-file.ts';
 import type { ClassMarks } from '../marking/class-report.ts';
-import { changeInWords } from '../marking/class-report.ts';
+import { changesInWords } from '../marking/class-report.ts';
 import { type Column, columnsOf, fullMarks } from '../marking/columns.ts';
-import { copies } from '../marking/copies.ts';
+import { type CopyQuestion, copies } from '../marking/copies.ts';
 import { headOf } from '../marking/heads.ts';
-import { markClass } from '../marking/mark-class.ts';
+import { lostZeros } from '../marking/lost-zeros.ts';
+import { type StudentMarks, markClass } from '../marking/mark-class.ts';
 import { marksCsv } from '../marking/marks-csv.ts';
-import { type MarkingRecord, changes, makeRecord, readRecord } from '../marking/record.ts';
+import { type MarkingRecord, makeRecord, readRecord } from '../marking/record.ts';
 import type { Scheme } from '../marking/scheme.ts';
 import { swappedColumns } from '../marking/swapped.ts';
 import type { MarkingWords } from '../marking/words.ts';
@@ -96,12 +97,14 @@ const programFor = ({ order }: Asked) => ({ issue }: { issue: Ledger['issues'][n
 async function markAnswers(path: string, asked: Asked): Promise<Omit<ClassMarks, 'changes'>> {
   const { ledger, order: { decimal }, columns, scheme, said, words } = asked;
   const { symbols } = words.spoken;
-  const { rows, notices } = readAnswers(await bytesOf(path), basename(path), ledger.issues, { columns, symbols, heads: said.heads, decimal });
+  const { rows, notices } = readAnswers(await bytesOf(path), basename(path), ledger.issues, { columns, symbols, heads: said.heads, decimal, words: said });
   const swapped = swappedColumns(rows, columns, (column) => `"${headOf(column, symbols, said.heads)}"`, programFor(asked));
   if (swapped.length > 0) throw new UserMistake(swapped.map((mistake) => ({ file: basename(path), ...mistake })));
-  for (const notice of [...notices, ...unitNotice(rows, scheme)]) process.stderr.write(`${notice}\n`);
   const students = markClass(experimentNamed(asked.order.experiment), ledger.issues, rows, columns, scheme);
-  return { students, columns, full: fullMarks(columns), scheme: scheme.title, copies: copies(students), programFor: programFor(asked) };
+  const questions = copies(students);
+  const told = [...notices, ...unitNotice(rows, scheme), ...zeroNotice(students), ...shiftNotice(students, questions)];
+  for (const notice of told) process.stderr.write(`${notice}\n`);
+  return { students, columns, full: fullMarks(columns), scheme: scheme.title, copies: questions, programFor: programFor(asked) };
 }
 
 /** Who typed no unit at all has meant something else than a class without units. */
@@ -109,6 +112,21 @@ function unitNotice(rows: readonly AnswerRow[], { units, title }: Scheme): strin
   const numbers = rows.flatMap(({ entries }) => entries.filter((entry) => entry.is === 'number'));
   if (units === 'assumed' || numbers.length === 0 || numbers.some(({ unit }) => unit !== undefined)) return [];
   return [`no answer has a unit, and by the scheme "${title}" each sheet loses marks for that; where the students wrote units, type them, or set "units: assumed" in a scheme of your own`];
+}
+
+function zeroNotice(students: readonly StudentMarks[]): string[] {
+  const short = lostZeros(students);
+  if (short === 0) return [];
+  return [`${short} numbers have too few figures, and no number ends in 0: spreadsheets drop zeros at the end of a number (2.60 becomes 2.6), which costs marks for figures here; type the unit behind the number, or make the cells text before you type`];
+}
+
+const studentsIn = (questions: readonly CopyQuestion[]) => new Set(questions.map(({ student }) => student)).size;
+
+/** No class has so many whose answers are another's; a spreadsheet that has sorted some of its columns makes them. */
+function shiftNotice(students: readonly StudentMarks[], questions: readonly CopyQuestion[]): string[] {
+  const [marked, fit] = [students.filter(({ absent }) => !absent).length, studentsIn(questions)];
+  if (fit < 5 || 3 * fit < marked) return [];
+  return [`answers of ${fit} of ${marked} students fit other sheets than their own: look whether answers were sorted or moved without their codes before you hand anything back`];
 }
 
 async function bytesOf(path: string): Promise<Uint8Array> {
@@ -128,11 +146,13 @@ async function finish(folder: string, marks: Omit<ClassMarks, 'changes'>, asked:
   const heads = marks.columns.map((column) => headOf(column, words.spoken.symbols, said.heads));
   const record = makeRecord({ orderDigest: ledger.orderDigest, scheme: marks.scheme, heads }, marks.students);
   const before = await earlier(folder, record);
-  const changed = before && changes(before, record);
+  const changed = before && changesInWords(before, record, said);
+  const reports: string[] = [];
   await wholeFolder(folder, async (partial) => {
     await writeFile(join(partial, RECORD), `${JSON.stringify(record, null, 1)}\n`);
     await writeFile(join(partial, 'marks.csv'), marksCsv(marks.students, marks.columns, words.spoken.symbols, said, order.decimal));
     const made = await writeReports({ folder: partial, order, marks: { ...marks, ...(changed && { changes: changed }) }, words, said, per });
+    reports.push(...made.flatMap(({ file }) => [`${file}.html`, ...(pdf ? [`${file}.pdf`] : [])]));
     if (!pdf) return;
     const press = await openPress();
     try {
@@ -141,11 +161,18 @@ async function finish(folder: string, marks: Omit<ClassMarks, 'changes'>, asked:
       await press.close();
     }
   });
-  for (const change of changed ?? []) process.stdout.write(`${changeInWords(change, said)}\n`);
+  if (before) await clearReports(folder, reports);
+  for (const change of changed ?? []) process.stdout.write(`${change}\n`);
   if (changed?.length === 0) process.stdout.write(`${said.class.changedNone}\n`);
   const marked = marks.students.filter(({ absent }) => !absent).length;
-  const questions = marks.copies.length;
-  process.stdout.write(`${marked} of ${marks.students.length} sheets marked${questions > 0 ? `; answers of ${questions} fit another sheet, see class.html` : ''}: ${folder}\n`);
+  const questions = studentsIn(marks.copies);
+  process.stdout.write(`${marked} of ${marks.students.length} sheets marked${questions > 0 ? `; answers of ${questions} student${questions > 1 ? 's' : ''} fit another sheet, see class.html` : ''}: ${folder}\n`);
+}
+
+/** Takes away what an earlier marking printed and this one did not, so that no report tells of other marks. */
+async function clearReports(folder: string, made: readonly string[]): Promise<void> {
+  const old = (await readdir(folder)).filter((name) => /^(?:class|feedback-\d+)\.(?:html|pdf)$/.test(name) && !made.includes(name));
+  for (const name of old) await rm(join(folder, name));
 }
 
 /** The record of an earlier marking of the same pack; anything else in the folder is not written over. */

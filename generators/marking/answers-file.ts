@@ -10,6 +10,7 @@ import { alive, csvText } from './csv-text.ts';
 import { type Decimal, type Entry, readEntry } from './entry.ts';
 import { type HeadWords, headOf, plainHead } from './heads.ts';
 import { matchRows } from './match-rows.ts';
+import { type MarkingWords, whyUnreadable } from './words.ts';
 
 /** How an answers file is laid out. */
 export interface AnswersLayout {
@@ -17,6 +18,11 @@ export interface AnswersLayout {
   symbols: Record<string, string>;
   heads: HeadWords;
   decimal: Decimal;
+}
+
+/** The same with what is said of an answer that cannot be read. */
+interface Reading extends AnswersLayout {
+  words: Pick<MarkingWords, 'unreadable'>;
 }
 
 /** One student's row of the answers file. */
@@ -39,7 +45,7 @@ export function blankAnswers(issues: readonly Pick<Issue, 'roll' | 'name' | 'cod
  * Reads a filled answers file. Columns may stand in any order and others among them.
  * @throws UserMistake that lists every cell that cannot be read and every row that is nobody's, with row and column
  */
-export function readAnswers(bytes: Uint8Array, file: string, issues: readonly Issue[], layout: AnswersLayout): { rows: AnswerRow[]; notices: string[] } {
+export function readAnswers(bytes: Uint8Array, file: string, issues: readonly Issue[], layout: Reading): { rows: AnswerRow[]; notices: string[] } {
   const { text, notices } = decodeText(bytes, file);
   const { columns, symbols, heads } = layout;
   const names = [heads.roll, heads.code, ...columns.map((column) => headOf(column, symbols, heads))];
@@ -50,17 +56,17 @@ export function readAnswers(bytes: Uint8Array, file: string, issues: readonly Is
   if ('mistakes' in found) throw allMistakes(found.mistakes.map((mistake) => ({ file, ...mistake })));
   const [roll, code, ...answers] = found.places as [number, number, ...number[]];
   const matched = matchRows(below.map(({ row, cells }) => ({ row, roll: alive(cells[roll] ?? ''), code: cells[code] ?? '' })), issues);
-  const typed = below.map(({ row, cells }) => readCells(row, answers.map((place) => cells[place] ?? ''), names.slice(2), layout.decimal));
+  const typed = below.map(({ row, cells }) => readCells(row, answers.map((place) => cells[place] ?? ''), names.slice(2), layout));
   const mistakes = [...matched.mistakes, ...typed.flatMap((each) => each.mistakes)];
   if (mistakes.length > 0) throw allMistakes(mistakes.map((mistake) => ({ file, ...mistake })));
   const rows = below.map(({ row }, i): AnswerRow => ({ row, issue: matched.issues[i]!, entries: typed[i]!.entries, texts: typed[i]!.texts }));
   return { rows, notices: [...notices, ...found.notices, ...matched.notices] };
 }
 
-function readCells(row: number, texts: string[], names: readonly string[], decimal: Decimal): { entries: Entry[]; texts: string[]; mistakes: Mistake[] } {
+function readCells(row: number, texts: string[], names: readonly string[], { decimal, words }: Reading): { entries: Entry[]; texts: string[]; mistakes: Mistake[] } {
   const entries = texts.map((text) => readEntry(alive(text), decimal));
   const mistakes = entries.flatMap((entry, i): Mistake[] =>
-    entry.is === 'unreadable' ? [{ row, field: names[i]!, what: `${quote(texts[i])} ${entry.why}; type it as the student wrote it, - for left blank, x for struck out` }] : [],
+    entry.is === 'unreadable' ? [{ row, field: names[i]!, what: `${quote(texts[i])} ${whyUnreadable(entry, words)}; type it as the student wrote it, - for left blank, x for struck out` }] : [],
   );
   return { entries, texts, mistakes };
 }

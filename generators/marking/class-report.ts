@@ -10,7 +10,7 @@ import { nameWithSitting, sum } from './feedback.ts';
 import { headOf, rowName } from './heads.ts';
 import type { StudentMarks } from './mark-class.ts';
 import { type NearMiss, nearMisses } from './near-misses.ts';
-import type { Change } from './record.ts';
+import { type Change, type MarkingRecord, changes } from './record.ts';
 import { shownMarks } from './shown.ts';
 import { middles, sharesEarned, slipCounts, spread } from './tally.ts';
 import { type MarkingWords, slipWords } from './words.ts';
@@ -23,7 +23,7 @@ export interface ClassMarks {
   scheme: string;
   copies: readonly CopyQuestion[];
   /** Nothing where the class is marked for the first time. */
-  changes?: readonly Change[];
+  changes?: readonly string[];
   programFor(student: StudentMarks): Program;
 }
 
@@ -59,7 +59,7 @@ export function classPage(of: ClassMarks, spoken: SpokenWords, words: MarkingWor
     noSlips: slips.length === 0,
     columns: columns.map(({ id, row, inTable, rows }) => ({ symbol: symbolLine(program, id, spoken), ...(inTable && { row: rowName(row, rows) }) })),
     rows: students.map((student) => row(student, words)),
-    ...(of.changes && { changes: of.changes.map((change) => changeInWords(change, words)) }),
+    ...(of.changes && { changes: [...of.changes] }),
     nearMisses: nearMisses(marked, of.programFor, spoken, words),
     copies: of.copies.map((question) => copyTable(question, of.programFor, spoken, words)),
   };
@@ -107,8 +107,19 @@ function commonest(slips: ReturnType<typeof slipCounts>, words: MarkingWords) {
 
 const slipName = (slip: string, words: MarkingWords) => slipWords(words, slip).name ?? slip;
 
+/** What another marking left different, a sentence each; another scheme first. */
+export function changesInWords(before: MarkingRecord, after: MarkingRecord, words: MarkingWords): string[] {
+  const { class: said } = words;
+  const gone = before.heads.filter((head) => !after.heads.includes(head));
+  return [
+    ...(before.scheme === after.scheme ? [] : [fill(said.otherScheme, { before: before.scheme, after: after.scheme })]),
+    ...(gone.length === 0 ? [] : [fill(said.gone, { answers: gone.join(', ') })]),
+    ...changes(before, after).map((change) => changeInWords(change, words)),
+  ];
+}
+
 /** One change as a sentence. */
-export function changeInWords({ roll, code, head, before, after }: Change, { class: said }: MarkingWords): string {
+function changeInWords({ roll, code, head, before, after }: Change, { class: said }: MarkingWords): string {
   const of = ({ typed, marks }: Change['before']) => (typed === undefined ? fill(said.totalMarks, { marks: shownMarks(marks) }) : fill(said.typedMarks, { typed, marks: shownMarks(marks) }));
   return fill(said.change, { roll, code, head: head ?? said.total, before: of(before), after: of(after) });
 }

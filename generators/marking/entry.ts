@@ -20,7 +20,17 @@ export type Entry =
   /** Nobody has typed it yet; the student left it blank; the student struck it out. */
   | { is: 'not entered' | 'left blank' | 'struck out' }
   | NumberEntry
-  | { is: 'unreadable'; why: string };
+  | Unreadable;
+
+/** What is no answer that can be read. */
+export interface Unreadable {
+  is: 'unreadable';
+  why: WhyUnreadable;
+  /** What the text ends in, where that is what cannot be read. */
+  ends?: string;
+}
+
+export type WhyUnreadable = 'noNumber' | 'date' | 'size' | 'unit' | 'sign' | 'comma' | 'point' | 'spaces';
 
 /** What is typed where there is no number. */
 export const BLANK = '-';
@@ -37,19 +47,30 @@ export function readEntry(text: string, decimal: Decimal): Entry {
   if (plain === '') return { is: 'not entered' };
   if (plain === BLANK) return { is: 'left blank' };
   if (/^[x×]$/i.test(plain)) return { is: 'struck out' };
-  return readNumber(plain, decimal);
+  return looksLikeDate(plain) ? unreadable('date') : readNumber(plain, decimal);
 }
+
+/** What spreadsheets make of a number with the other decimal sign, or of one with a stroke: 02.Jan, Feb 75, 2026-11-25, 01/02/2026. */
+function looksLikeDate(plain: string): boolean {
+  return (WITH_MONTH.test(plain) && MONTH.test(plain)) || IN_DIGITS.test(plain);
+}
+
+const WITH_MONTH = /^\d{1,2}[-. ]+\p{L}{3,4}\.?(?:[-. ]+\d{2,4})?$|^\p{L}{3,4}\.?[-. ]+\d{2,4}$/u;
+const IN_DIGITS = /^\d{4}-\d{2}-\d{2}\b|^\d{1,2}([/.])\d{1,2}\1(?:\d{4}|\d{2})$/;
+
+/** How months begin in the languages of Europe; a unit of that length begins otherwise. */
+const MONTH = /jan|f[eé]|m[aä]r|mrz|apr|avr|abr|ma[iyg]|jui?[nl]|giu|lug|ago|au[gť]|aoû|se[pt]|o[ckt]t|nov|d[ei][cz]/iu;
 
 const NUMBER = /^([+-]?)\s*(\d[\d ]*(?:[.,][\d ]*)?|[.,]\d[\d ]*)(?:\s*[eE]([+-]?\d+)(?!\d)|\s*[×xX·⋅*]\s*10(?:\s*\^\s*\(?\s*([+-]?\s?\d+)\s*\)?|([+-]\d+)))?(.*)$/u;
 
 function readNumber(plain: string, decimal: Decimal): Entry {
-  const bare = plain.replace(/\s*(?:±|\+\/-)\s*\d+(?:[.,]\d+)?/u, '').replace(/^\(([^()]*)\)/, '$1');
+  const bare = plain.replace(/\s*(?:±|\+\/?-)\s*\d+(?:[.,]\d+)?/u, '').replace(/^\(([^()]*)\)/, '$1');
   const [, sign, digits, ...rest] = NUMBER.exec(bare) ?? [];
-  if (digits === undefined) return unreadable('is no number');
+  if (digits === undefined) return unreadable('noNumber');
   const mantissa = mantissaOf(digits.trim(), decimal);
   if (typeof mantissa !== 'string') return mantissa;
   const exponent = Number((rest[0] ?? rest[1] ?? rest[2] ?? '0').replace(/\s/g, ''));
-  if (Math.abs(exponent) > MOST_EXPONENT || mantissa.length > MOST_DIGITS) return unreadable('is larger, smaller or longer than any answer');
+  if (Math.abs(exponent) > MOST_EXPONENT || mantissa.length > MOST_DIGITS) return unreadable('size');
   const minus = sign === '-' && /[1-9]/.test(mantissa) ? '-' : '';
   const written = `${minus}${mantissa}${exponent === 0 ? '' : `e${exponent}`}`;
   return withUnit(written, rest[3]!.trim());
@@ -62,18 +83,21 @@ function withUnit(written: Written, after: string): Entry {
   if (after === '') return { is: 'number', written };
   if (after === NO_UNIT) return { is: 'number', written, unitless: true };
   const unit = readUnit(after);
-  return unit ? { is: 'number', written, unit } : unreadable(`ends in "${after}", which is no unit that is known`);
+  return unit ? { is: 'number', written, unit } : unreadable(LOST.test(after) ? 'sign' : 'unit', after);
 }
 
-const unreadable = (why: string): Entry => ({ is: 'unreadable', why });
+/** What a spreadsheet leaves of a sign that the alphabet of its file has not. */
+const LOST = /^[?\ufffd](?:\s|$)/u;
+
+const unreadable = (why: WhyUnreadable, ends?: string): Unreadable => ({ is: 'unreadable', why, ...(ends !== undefined && { ends }) });
 
 /** Digits with a point; groups of three may stand apart, as the SI brochure has them. */
 function mantissaOf(digits: string, decimal: Decimal): string | Entry {
   const mark = decimal === 'comma' ? ',' : '.';
   const other = decimal === 'comma' ? '.' : ',';
-  if (digits.includes(other)) return unreadable(`has a ${decimal === 'comma' ? 'point where the decimal sign is a comma' : 'comma where the decimal sign is a point'}`);
+  if (digits.includes(other)) return unreadable(decimal === 'comma' ? 'point' : 'comma');
   const [whole = '', decimals] = digits.split(mark);
-  if (!grouped(whole, /^\d{1,3}(?: \d{3})+$/) || !grouped(decimals ?? '', /^(?:\d{3} )+\d{1,3}$/)) return unreadable('has spaces among its digits that part no thousands');
+  if (!grouped(whole, /^\d{1,3}(?: \d{3})+$/) || !grouped(decimals ?? '', /^(?:\d{3} )+\d{1,3}$/)) return unreadable('spaces');
   const before = whole.replaceAll(' ', '').replace(/^0+(?=\d)/, '') || '0';
   return decimals === undefined || decimals === '' ? before : `${before}.${decimals.replaceAll(' ', '')}`;
 }

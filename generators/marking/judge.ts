@@ -57,7 +57,8 @@ export function judge(sheet: Sheet, program: Program, columns: readonly Column[]
     const steps = slipped(program, carried);
     if (steps !== work.program) work = { ...work, program: steps };
     const accept = onOwn(work)(column.id)[column.row]!;
-    const judged = judgeOne(work, column, entries[i]!, accept, () => others(work, program, coarse, allRight, onOwn(key)));
+    const withSlips = judgeOne(work, column, entries[i]!, accept, () => others(work, program, coarse, allRight, onOwn(key)));
+    const judged = isPuzzle(withSlips) && steps !== program ? judgeAlone({ sheet, program, own }, column, entries[i]!) : withSlips;
     allRight &&= judged.verdict === 'right' || judged.verdict === 'absent';
     for (const { slip, at, with: second } of judged.explanations.slice(0, 1)) {
       if (slip === 'rounded too far' || slip === 'cut off') coarse.add(column.id);
@@ -65,6 +66,13 @@ export function judge(sheet: Sheet, program: Program, columns: readonly Column[]
     }
     return judged;
   });
+}
+
+const isPuzzle = ({ verdict, explanations }: Judged) => verdict === 'wrong' && explanations.length === 0;
+
+/** A slip that is thought to be carried forward, and explains nothing there, is no measure of what is wrong without it. */
+function judgeAlone(work: Work, column: Column, entry: Entry): Judged {
+  return judgeOne(work, column, entry, reachOf(work, column.id)[column.row]!, () => []);
 }
 
 /** Gives the same result for the same object without working it again. */
@@ -141,5 +149,16 @@ function judgeOne(work: Work, column: Column, entry: Entry, accept: Interval, ot
   const bare = entry.unit && !found.wrongUnit && written !== entry.written ? { bare: entry.written } : {};
   // Digits are asked for at the size of the right value, whatever the slip has made of it.
   const wrong = { written, right: accept, stated: Number.isFinite(expected) ? statedPlace(expected, column.digits) : stated, ...bare };
-  return { ...found, verdict: 'wrong', explanations: explain(work, { id, row, value, right: accept }, wrong) };
+  const explanations = explain(work, { id, row, value, right: accept }, wrong);
+  const moved = 'decimals' in column.digits ? pointMoved(explanations, written, entry.written) : 0;
+  return { ...found, verdict: 'wrong', explanations, extraFigures: found.extraFigures + moved };
+}
+
+/** How far the point has moved to the right by a slip of writing, so that its decimals are counted where it belongs. */
+function pointMoved(explanations: readonly Explanation[], written: Written, bare: Written): number {
+  for (const { slip, places } of explanations) {
+    if (slip === 'power of ten') return places!;
+    if (slip === 'unit beside the number') return lastPlace(written) - lastPlace(bare);
+  }
+  return 0;
 }

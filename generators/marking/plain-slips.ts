@@ -22,13 +22,16 @@ export function plainSlips(wrong: Wrong): { slip: PlainSlip; places?: number }[]
   const found: { slip: PlainSlip; places?: number }[] = [];
   if (value !== 0 && within(-value, wrong.right)) found.push({ slip: 'sign lost' });
   if (wrong.bare !== undefined && within(Number(wrong.bare), wrong.right)) found.push({ slip: 'unit beside the number' });
-  const places = value === 0 ? [] : TENS.filter((tens) => within(Number(`${mantissa}e${exponent - tens}`), wrong.right));
+  const places = value === 0 || !withinDecade(wrong.right) ? [] : TENS.filter((tens) => within(Number(`${mantissa}e${exponent - tens}`), wrong.right));
   found.push(...places.map((tens) => ({ slip: 'power of ten' as const, places: tens })));
   if (isRoundedTooFar(wrong)) found.push({ slip: 'rounded too far' });
   else if (isCutOff(wrong)) found.push({ slip: 'cut off' });
   if (transpositions(wrong.written).some((other) => within(Number(other), wrong.right))) found.push({ slip: 'digits transposed' });
   return found;
 }
+
+/** A range round zero or over tenfold holds the digits of any number at some place of the point. */
+const withinDecade = ([low, high]: Interval) => low * high > 0 && Math.max(low / high, high / low) < 10;
 
 /** Decimal points are moved by a few places, as between mm and m, twice over where a length is squared; nine is more than anybody's. */
 const TENS = Array.from({ length: 9 }, (_, i) => i + 1).flatMap((tens) => [tens, -tens]);

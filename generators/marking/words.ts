@@ -1,3 +1,5 @@
+import { fill } from '../quantities/spoken.ts';
+import type { Unreadable, WhyUnreadable } from './entry.ts';
 import type { HeadWords } from './heads.ts';
 import type { ReasonWords } from './reasons.ts';
 
@@ -22,7 +24,7 @@ export interface MarkingWords {
   class: Sentences<
     | 'title' | 'scheme' | 'marked' | 'mean' | 'distribution' | 'distributionAlt' | 'distributionBar' | 'marksAxis' | 'studentsAxis' | 'hardest' | 'hardestAlt'
     | 'hardestBar' | 'commonest' | 'commonestAlt' | 'commonestBar' | 'noSlips' | 'unexplained' | 'table' | 'total' | 'absent' | 'incomplete' | 'changed'
-    | 'changedNone' | 'change' | 'typedMarks' | 'totalMarks' | 'why' | 'whyLead' | 'whyLine'
+    | 'changedNone' | 'change' | 'otherScheme' | 'gone' | 'typedMarks' | 'totalMarks' | 'why' | 'whyLead' | 'whyLine'
     | 'copies' | 'copiesLead' | 'copiesLine' | 'readings' | 'answers' | 'sheetOf' | 'wroteOf' | 'same'
   >;
   marksCsv: Sentences<'total' | 'full' | 'note' | 'marks'>;
@@ -32,6 +34,8 @@ export interface MarkingWords {
     | 'tooMany' | 'tooFew' | 'notEntered' | 'leftBlank' | 'struckOut' | 'soFar' | 'total' | 'done' | 'save' | 'saved' | 'unread' | 'copy'
   > &
     Record<'keys' | 'keysTyped' | 'keysAssumed', { press: string; does: string }[]>;
+  /** Why an answer cannot be read, said of it; blank {ends}. */
+  unreadable: Sentences<WhyUnreadable>;
   key: Sentences<'coincide' | 'one'>;
   reasons: ReasonWords;
   /** Slips that any number can suffer; blank {row}. */
@@ -43,4 +47,8 @@ export interface MarkingWords {
 /** The words of a slip; one that content has none for yet is called by its id. */
 export function slipWords(words: MarkingWords, slip: string): SlipWords {
   return words.plain[slip] ?? words.slips[slip] ?? { says: `${slip[0]!.toUpperCase()}${slip.slice(1)}.`, do: '' };
+}
+
+export function whyUnreadable({ why, ends = '' }: Unreadable, { unreadable }: Pick<MarkingWords, 'unreadable'>): string {
+  return fill(unreadable[why], { ends });
 }

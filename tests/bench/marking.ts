@@ -53,7 +53,7 @@ async function timed<T>(what: string, work: () => T | Promise<T>): Promise<T> {
 
 for (let round = 0; round < ROUNDS; round++) {
   await timed('all of it', async () => {
-    const { rows } = await timed('read the answers', () => readAnswers(file, 'answers.csv', issues, { columns, symbols, heads: said.heads, decimal: 'point' }));
+    const { rows } = await timed('read the answers', () => readAnswers(file, 'answers.csv', issues, { columns, symbols, heads: said.heads, decimal: 'point', words: said }));
     const students = await timed('judge and mark', () => markClass(experiment, issues, rows, columns, practical));
     const asked = await timed('compare sheets', () => copies(students));
     const marks = { students, columns, full: fullMarks(columns), scheme: practical.title, copies: asked, programFor };

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { programOf } from '../../generators/sheets/issue.ts';
 import { experimentNamed } from '../../generators/experiments/index.ts';
@@ -119,7 +119,55 @@ describe('a class that is marked', () => {
   });
 });
 
+describe('what a spreadsheet does to the file', () => {
+  test('does no harm to rolls and codes: zeros before a roll lost or decimals put behind it, a code without its dash', async () => {
+    const { code, err, out } = await mark(csv(changed((rows) => {
+      rows[0]![0] = '001';
+      rows[1]![0] = '2.0';
+      rows[2]![2] = rows[2]![2]!.replace('-', '').toLowerCase();
+    })));
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(readFileSync(`${out}/marks.csv`, 'utf8').match(/,17,17,/g)).toHaveLength(4);
+  });
+  const bare = (cell: string) => cell.split(' ')[0]!;
+  test('to zeros at the end of numbers is told of, and not where some number has its zero', async () => {
+    const dropped = keyRows.map((cells) => cells.map((cell, i) => (i < 3 ? cell : bare(cell).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, ''))));
+    const short = dropped.flatMap((cells, row) => cells.filter((cell, i) => i > 2 && cell !== '0' && cell.length < bare(keyRows[row]![i]!).length)).length;
+    expect(short).toBeGreaterThan(2);
+    expect((await mark(csv(dropped))).err).toContain(`${short} numbers have too few figures, and no number ends in 0`);
+    expect((await mark(csv(keyRows.map((cells) => cells.map((cell, i) => (i < 3 ? cell : bare(cell))))))).err).not.toContain('ends in 0');
+  });
+});
+
+test('answers that stand in other students\' rows are told of before anything else', async () => {
+  const many = issuesOf(order, Array.from({ length: 8 }, (_, i) => ({ roll: `${i + 1}`, name: `Student ${i + 1}` })));
+  const rows = many.map(({ roll, name, code, sheet }) => {
+    const { program, values } = workOut(sheet, programOf(experimentNamed('resistivity'), sheet));
+    return [roll, name, code, ...IDS.map((id) => `${values.written.get(id)![0]!} ${program.step(id).unit}`)];
+  });
+  const moved = rows.map((cells, i) => [...cells.slice(0, 3), ...rows[(i + 1) % rows.length]!.slice(3)]);
+  const own = write('eight.json', ledgerText(makeLedger(head, many)));
+  const run = async (answers: string[][], out: string) => (await slidewire(['mark', own, write('eight.csv', csv(answers)), '--out', at(out), '--pdf', 'no'])).err;
+  expect(await run(moved, 'moved')).toMatch(/^answers of [5-8] of 8 students fit other sheets than their own/);
+  expect(await run(rows, 'unmoved')).toBe('');
+});
+
 describe('a second marking', () => {
+  test('by another scheme says so, and which answers are not asked for any more', async () => {
+    const { out } = await mark(csv(keyRows));
+    const fewer = write('fewer.yaml', readFileSync('content/marks/practical.yaml', 'utf8').replace('title: Practical record', 'title: Mine').replace('    - { step: meanX }\n', ''));
+    const { said, out: same } = await mark(csv(keyRows), out, '--scheme', fewer);
+    const lines = ['Marked by the scheme “Mine” now, by “Practical record” before.', 'No longer among the answers: mean X.'];
+    expect(said.split('\n').slice(0, 2)).toEqual(lines);
+    for (const line of lines) expect(textIn(`${same}/class.html`)).toContain(line);
+  });
+  test('leaves no report of the one before that it does not make itself', async () => {
+    const { out } = await mark(csv(keyRows));
+    for (const name of ['class.pdf', 'feedback-1.pdf', 'feedback-2.html', 'feedback-notes.txt']) writeFileSync(`${out}/${name}`, 'old');
+    await mark(csv(keyRows), out);
+    expect(readdirSync(out).toSorted()).toEqual(['class.html', 'feedback-1.html', 'feedback-notes.txt', 'marking.json', 'marks.csv']);
+  });
+
   test('into the same folder says what changed, and nothing where nothing did', async () => {
     const { out } = await mark(csv(keyRows));
     const same = await mark(csv(keyRows), out);
@@ -142,8 +190,9 @@ describe('a second marking', () => {
 describe('answers that cannot be marked are refused with row and column, and nothing is written', () => {
   const code = issues[0]!.code;
   test.each<[string, string, string]>([
-    ['what cannot be read', csv(changed((rows) => { rows[0]![4] = 'two'; rows[3]![8] = '4.97e-7 Ω k'; })), 'row 2, mean X: "two" is no number; type it as the student wrote it, - for left blank, x for struck out\nFILE, row 5, rho: "4.97e-7 Ω k" ends in "Ω k", which is no unit that is known'],
+    ['what cannot be read', csv(changed((rows) => { rows[0]![4] = 'two'; rows[3]![8] = '4.97e-7 Ω k'; })), 'row 2, mean X: "two" is no number; type it as the student wrote it, - for left blank, x for struck out\nFILE, row 5, rho: "4.97e-7 Ω k" ends in “Ω k”, which is no unit that is known'],
     ['answers to another pack', csv(changed((rows) => rows.forEach((row) => { row[2] = 'AAAA-AAAA'; }))), 'row 2, code: "AAAA-AAAA" is no sheet of this ledger, nor is any other code here: these are the answers to another pack; give the ledger of that'],
+    ['sheet codes that are missing', csv(changed((rows) => rows.forEach((row) => { row[2] = ''; }))), 'row 2, code: roll 1 stands without its sheet code; fill it in'],
     ['an extra student', csv(changed((rows) => rows.push(['9', 'New', 'ZZZZ-ZZZZ', ...rows[0]!.slice(3)]))), 'row 6, code: there is no sheet "ZZZZ-ZZZZ" in this pack'],
     ['a row that is there twice', csv(changed((rows) => rows.push([...rows[0]!]))), `row 6, code: sheet ${code} appears twice (first in row 2); leave one of them out`],
     ['rolls that do not fit the codes', csv(changed((rows) => { [rows[0]![0], rows[1]![0]] = [rows[1]![0]!, rows[0]![0]!]; })), `row 2, roll: sheet ${code} was issued to roll 1, not to "2"; put the code or the roll right`],

@@ -4,6 +4,7 @@ import { award } from '../../generators/marking/award.ts';
 import { columnsOf } from '../../generators/marking/columns.ts';
 import { readEntry } from '../../generators/marking/entry.ts';
 import { judge } from '../../generators/marking/judge.ts';
+import { plainSlips } from '../../generators/marking/plain-slips.ts';
 import { type Scheme, readScheme } from '../../generators/marking/scheme.ts';
 import { experiments } from '../../generators/experiments/index.ts';
 import { programOf } from '../../generators/sheets/issue.ts';
@@ -52,12 +53,29 @@ describe('marks by the scheme of the practical record, added up by hand', () => 
     ['far too many figures', { X: '2.62963 Ω' }, 16.5],
     ['no unit anywhere costs one unit mark', { X: '2.63', meanX: '2.63', meanD: '0.410', d: '0.380', rho: '4.97e-7' }, 16.5],
     ['the unit of a resistance beside a resistivity', { rho: '4.97e-7 Ω' }, 16.5],
-    ['a diameter typed in m beside mm: the unit stands, method too', { d: '0.000380 mm', rho: '4.97e-13 Ω m', off: '-100.0 %' }, 15.5],
+    ['a diameter typed in m beside mm: the answer alone, its figures are there', { d: '0.000380 mm', rho: '4.97e-13 Ω m', off: '-100.0 %' }, 16],
+    ['a diameter with its point one place to the right: the answer alone', { d: '3.80 mm', rho: '4.97e-5 Ω m', off: '10042.9 %' }, 16],
+    ['a diameter in mm beside cm: the answer alone', { d: '0.380 cm', rho: '4.97e-5 Ω m', off: '10042.9 %' }, 16],
     ['d left blank', { d: '-' }, 14],
     ['d struck out', { d: 'x' }, 14],
     ['nothing but X', { meanX: '-', e: '-', meanD: '-', d: '-', rho: '-', off: '-' }, 3],
     ['ρ right though d is wrong: it is the key\'s, and earns its marks', { d: '0.111 mm' }, 15],
   ])('%s', (_, change, total) => expect(marked(change)).toMatchObject({ total, full: 17 }));
+});
+
+test('a slip that explains an answer, and not the wrong one after it, is no measure of that', () => {
+  // A least count ten times too large gives e = 0.3 mm, and would give a mean diameter of 3.8 mm or more.
+  const { answers } = marked({ e: '0.30 mm', meanD: '0.777 mm' });
+  const [e, meanD] = [answers[2]!, answers[3]!];
+  expect(e.explanations[0]).toMatchObject({ slip: 'least count ten times too large' });
+  expect(meanD).toMatchObject({ verdict: 'wrong', explanations: [] });
+  expect(meanD.accept[0]).toBeCloseTo(0.41, 3);
+});
+
+test('a value is no power of ten beside a range round zero, which holds the digits of any', () => {
+  const wrong = { written: '3.3', right: [-0.2, 0.5] as [number, number], stated: -1 };
+  expect(plainSlips(wrong)).toEqual([]);
+  expect(plainSlips({ ...wrong, right: [0.32, 0.34] })).toEqual([{ slip: 'power of ten', places: 1 }]);
 });
 
 describe('marks by other schemes', () => {

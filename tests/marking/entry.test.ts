@@ -35,13 +35,14 @@ describe('a number in any usual form keeps its value and its digits', () => {
     ['１.２７', '1.27'],
     ['(4.97 ± 0.05)×10⁻⁷', '4.97e-7'],
     ['2.63 ± 0.02', '2.63'],
+    ['2.63 +- 0.02', '2.63'],
   ])('%s is %s', (text, value) => expect(written(text)).toBe(value));
 
   test('1,27 is 1.27 where the decimal sign is a comma, and there alone', () => {
     expect(written('1,27', 'comma')).toBe('1.27');
     expect(written('4,9×10⁻⁷', 'comma')).toBe('4.9e-7');
-    expect(readEntry('1,27', 'point')).toEqual({ is: 'unreadable', why: 'has a comma where the decimal sign is a point' });
-    expect(readEntry('1.270', 'comma')).toEqual({ is: 'unreadable', why: 'has a point where the decimal sign is a comma' });
+    expect(readEntry('1,27', 'point')).toEqual({ is: 'unreadable', why: 'comma' });
+    expect(readEntry('1.270', 'comma')).toEqual({ is: 'unreadable', why: 'point' });
   });
 });
 
@@ -53,6 +54,15 @@ test('not entered, left blank and struck out are three things', () => {
 
 test.each(['two', '2.6.3', '2.63 2.64', '12 34', '22/7', '=2.63', '27.Jan', '4.9×107', '2.63 quux', '1e99', '2.63 Ω?', '--2', '1e', '2.63e-'])('%s is unreadable, not guessed', (text) => {
   expect(readEntry(text, 'point').is).toBe('unreadable');
+});
+
+test.each([
+  ['date', ['27.Jan', '02-Jan', 'Feb 75', 'Jan-27', '1. März', '2026-11-25', '1/2/2026', '01.02.26']],
+  ['sign', ['2.63 ?', '4.9e-7 ? m', '2.63 \ufffd']],
+  ['unit', ['2.63 quux', '2.63 Ω?', '2.63?!']],
+  ['noNumber', ['two', 'May', '=2.63', 'Zug 27']],
+] as const)('what a spreadsheet has done to a number is told from what nobody can read: %s', (why, texts) => {
+  for (const text of texts) expect(readEntry(text, 'point'), text).toMatchObject({ is: 'unreadable', why });
 });
 
 describe('the unit after a number', () => {

@@ -9,7 +9,7 @@ const made = classOf(4, '', 'grown');
 const [first, further] = [made.issues.slice(0, 2), made.issues.slice(2)];
 const layout: AnswersLayout = { columns: made.columns, symbols: loadWords('en', 'resistivity').spoken.symbols, heads: loadMarkingWords('en').heads, decimal: 'point' };
 const bytes = (text: string) => new TextEncoder().encode(text);
-const rowsIn = (text: string, decimal: AnswersLayout['decimal'] = 'point') => readAnswers(bytes(text), 'answers.csv', made.issues, { ...layout, decimal }).rows.map(({ issue, texts }) => [issue.code, ...texts]);
+const rowsIn = (text: string, decimal: AnswersLayout['decimal'] = 'point') => readAnswers(bytes(text), 'answers.csv', made.issues, { ...layout, decimal, words: loadMarkingWords('en') }).rows.map(({ issue, texts }) => [issue.code, ...texts]);
 const empty = made.columns.map(() => '');
 
 describe('an answers file to which sheets are added', () => {

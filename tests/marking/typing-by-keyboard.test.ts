@@ -154,7 +154,7 @@ describe('a class typed in by keyboard alone', () => {
   test('shows the text of the file to be copied, where nothing is saved', async () => {
     await typing.page.click('summary');
     const text = await typing.page.$eval('#text', (area) => (area as HTMLTextAreaElement).value);
-    const layout = { columns, symbols, heads, decimal: 'point' as const };
+    const layout = { columns, symbols, heads, decimal: 'point' as const, words: loadMarkingWords('en') };
     const read = (bytes: Uint8Array) => readAnswers(bytes, 'answers.csv', issues, layout).rows.map(({ texts }) => texts);
     expect(read(new TextEncoder().encode(text))).toEqual(read(file));
   });

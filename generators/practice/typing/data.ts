@@ -29,4 +29,4 @@ export interface TypingData {
   words: TypingWords;
 }
 
-export type TypingWords = Pick<MarkingWords, 'heads' | 'typing' | 'feedback' | 'plain' | 'slips'>;
+export type TypingWords = Pick<MarkingWords, 'heads' | 'typing' | 'unreadable' | 'feedback' | 'plain' | 'slips'>;

@@ -27,7 +27,7 @@ export function typingData({ experiment, issues, columns, scheme, decimal, symbo
     const { readings, finished: _, ...of } = sheet;
     return { roll, name, code, sitting, kind: kinds.place({ of, steps: programs.place(programOf(experiment, sheet)) }), readings };
   });
-  const { heads, typing, feedback, plain, slips } = words;
+  const { heads, typing, unreadable, feedback, plain, slips } = words;
   const data: TypingData = {
     steps: programs.all.map(({ steps }) => steps.filter(({ kind }) => kind !== 'verdict')),
     kinds: kinds.all,
@@ -36,7 +36,7 @@ export function typingData({ experiment, issues, columns, scheme, decimal, symbo
     rules: scheme,
     decimal,
     heads: [heads.roll, heads.name, heads.code, ...columns.map((column) => headOf(column, symbols, heads))],
-    words: { heads, typing, feedback, plain, slips },
+    words: { heads, typing, unreadable, feedback, plain, slips },
   };
   return { data, programs: programs.all };
 }

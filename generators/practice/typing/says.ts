@@ -4,7 +4,7 @@ import { accepted, sum } from '../../marking/feedback.ts';
 import { waysInWords } from '../../marking/remarks.ts';
 import { shownMarks } from '../../marking/shown.ts';
 import type { Standing } from '../../marking/standing.ts';
-import type { MarkingWords } from '../../marking/words.ts';
+import { type MarkingWords, whyUnreadable } from '../../marking/words.ts';
 import { fill } from '../../quantities/spoken.ts';
 import type { TypingWords } from './data.ts';
 
@@ -21,7 +21,8 @@ export function saidOf(answer: Marked, standing: Standing, decimal: Decimal, wor
   return { stands: stands(answer, standing, words), note: notes(answer, decimal, words).join(' '), marks: answer.verdict === 'absent' ? '' : marks };
 }
 
-function stands({ entry }: Marked, standing: Standing, { typing }: TypingWords): string {
+function stands({ entry }: Marked, standing: Standing, words: TypingWords): string {
+  const { typing } = words;
   switch (standing) {
     case 'right':
       return typing.right;
@@ -32,7 +33,7 @@ function stands({ entry }: Marked, standing: Standing, { typing }: TypingWords):
     case 'wrong':
       return typing.wrong;
     case 'unreadable':
-      return fill(typing.unreadable, { why: entry.is === 'unreadable' ? entry.why : '' });
+      return fill(typing.unreadable, { why: entry.is === 'unreadable' ? whyUnreadable(entry, words) : '' });
     case 'not entered':
       return '';
     case 'left blank':
