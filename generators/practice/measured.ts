@@ -21,6 +21,8 @@ export interface Measured {
   rows: Record<string, number>;
   /** Readings that no instrument shows, by place, with the reason. */
   faults: Record<string, string>;
+  /** Places where something stands that is no plain number. */
+  unread: string[];
 }
 
 /** A table needs so many rows before a value is made from all of them. */
@@ -43,13 +45,18 @@ export function measured(experiment: Experiment, ask: Ask, conventions: Conventi
     return (step.kind !== 'summary' || (rows[steps.step(step.of[0]!).per!] ?? 0) >= FEWEST_ROWS) && inputsOf(steps, step).every(isOwn);
   };
   const places = placesOf(steps, experiment.layout, sheet).filter(({ id }) => isOwn(id));
-  return { sheet, steps, places, rows, faults: faultsOf(steps, readings, typed) };
+  return { sheet, steps, places, rows, faults: faultsOf(steps, readings, typed), unread: unreadIn(steps, texts) };
 }
 
 /** A reading as an instrument gives it: no power of ten, no unit of another size. */
 function plainNumber(text: string): Written | undefined {
   const entry = readNumber(text);
   return entry.is === 'number' && entry.unit === undefined && !entry.written.includes('e') ? entry.written : undefined;
+}
+
+function unreadIn({ steps }: Program, texts: Readonly<Record<string, string>>): string[] {
+  const readings = new Set(steps.filter(isReading).map(({ id }) => id));
+  return Object.keys(texts).filter((key) => readings.has(key.split(':')[0]!) && texts[key]!.trim() !== '' && plainNumber(texts[key]!) === undefined);
 }
 
 const isReading = (step: Step): step is Reading => step.kind === 'reading';

@@ -27,7 +27,8 @@ describe('readings that were really taken', () => {
     expect(all.sheet.origin).toBe('measured');
   });
 
-  it('tell of what no instrument shows', () => {
+  it('tell of what no instrument shows, and of what is no plain number', () => {
+    expect(typed({ 'l:0': '0.43 m', 'R:0': 'two', 'R:1': '', 'X:0': 'two' }).unread).toEqual(['l:0', 'R:0']);
     expect(typed({ 'l:0': '143.2', 'n0:0': '50' }).faults).toEqual({ 'l:0': expect.stringContaining('not on the bridge wire') as string, 'n0:0': expect.stringContaining('no division') as string });
   });
 

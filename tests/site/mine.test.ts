@@ -54,7 +54,11 @@ describe('my readings', () => {
     await type(astray, reading('l:3'), '80.1');
     expect(await said(astray)).toContain('Row 4: the null point lies outside 40 cm to 60 cm.');
     await type(astray, reading('l:3'), '143');
-    expect(await said(astray)).toContain('is not on the bridge wire');
+    expect(await said(astray)).toMatch(/^l, row 4 .*is not on the bridge wire/);
+    for (const text of ['two', '0.48 m']) {
+      await type(astray, reading('l:3'), text);
+      expect(await said(astray)).toBe('l, row 4: this cannot be read. Write the number alone, without its unit.');
+    }
     await astray.browserContext().close();
   });
 

@@ -28,7 +28,7 @@ export interface PracticeWords
 }
 
 /** The words of a page for readings that were really taken. */
-export type MineWords = Sentences<'fault' | 'window' | 'row' | 'agree' | 'begin' | 'more' | 'next' | 'none'>;
+export type MineWords = Sentences<'fault' | 'unread' | 'window' | 'row' | 'agree' | 'begin' | 'more' | 'next' | 'none'>;
 
 /** The words of a page on which a finished record is judged. */
 export type FaultsWords = Sentences<'follows' | 'mistake' | 'what' | 'instead'>;

@@ -67,11 +67,9 @@ function formulaOf({ steps }: Measured, id: string, { words }: MineData): string
 
 /** Whether the rows agree, what no instrument shows, and which resistance to take next. */
 function remarks(found: Measured, ask: Ask, { experiment, words: { mine, spoken } }: MineData): string[] {
-  const { sheet, steps, rows, faults } = found;
-  const wrong = Object.entries(faults).map(([key, fault]) => {
-    const [id, row] = key.split(':') as [string, string];
-    return fill(mine.fault, { quantity: spoken.symbols[id] ?? id, row: Number(row) + 1, fault });
-  });
+  const { sheet, steps, rows, faults, unread } = found;
+  const nameOf = (key: string) => document.querySelector(`[data-reading="${key}"]`)?.getAttribute('aria-label') ?? key;
+  const wrong = [...unread.map((key) => fill(mine.unread, { what: nameOf(key) })), ...Object.entries(faults).map(([key, fault]) => fill(mine.fault, { what: nameOf(key), fault }))];
   if (wrong.length > 0) return wrong;
   const own = (id: string) => (rows[steps.step(id).per ?? ''] ?? 0) > 0;
   const doubtful = doubts(sheet, steps, experiment.layout, ask).filter(({ id }) => own(id)).map(({ about, id, row }) =>
