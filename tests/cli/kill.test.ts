@@ -23,6 +23,8 @@ const env = { ...process.env, TMPDIR: at('tmp') };
 
 /** Files of a pack of this order. */
 const FILES = 12;
+/** Those of them in which a further set has a place. */
+const GROWING = Object.fromEntries(['ledger.json', 'answers.csv', 'typing.html'].map((name) => [`teacher/${name}`, expect.any(String)]));
 
 const MOMENTS = process.env['CI'] ? 20 : 6;
 const random = streams('kill').of('moments');
@@ -93,8 +95,11 @@ describeUnless([...browser, ...(PROC ? [] : ['/proc'])], `a pack, killed with it
       const before = filesIn(at('whole'));
       await killed(start('--again', '2', '--out', at('whole')), (moment * time) / 2);
       const held = heldIn('whole');
-      expect(held).toMatchObject({ ...before, 'teacher/ledger.json': expect.any(String) });
+      expect(held).toMatchObject({ ...before, ...GROWING });
       const { issues } = readLedger(readFileSync(at('whole', 'teacher', 'ledger.json'), 'utf8'));
+      const answers = readFileSync(at('whole', 'teacher', 'answers.csv'), 'utf8');
+      expect(issues.filter(({ code }) => !answers.includes(code))).toEqual([]);
+      expect(answers.trim().split('\n')).toHaveLength(1 + issues.length);
       const further = issues.filter(({ sitting }) => sitting > 1).length;
       expect(Object.keys(held)).toHaveLength(FILES + 3 * further);
     }
