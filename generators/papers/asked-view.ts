@@ -83,7 +83,7 @@ export function followView(question: Made['question'], lines: readonly string[],
   const words = spokenFor(question, shared);
   const found = followThrough(question, lines, earlier, words);
   if (!found) return undefined;
-  const symbols = found.from.map((id) => ({ tex: question.program.step(id).tex, spoken: words.symbols[id] ?? id }));
+  const symbols = earlier.filter((id) => found.from.includes(id)).map((id) => ({ tex: question.program.step(id).tex, spoken: words.symbols[id] ?? id }));
   return { ids: found.from, from: shown({ tex: symbols.map(({ tex }) => tex).join(',\\;'), spoken: symbols.map(({ spoken }) => spoken).join(', ') }), lines: found.lines.map(shown), inSi: found.inSi };
 }
 

@@ -1,7 +1,7 @@
 import { UserMistake } from '../mistake.ts';
 import type { Random, Streams } from '../random.ts';
 import { choose } from './choose.ts';
-import { type Demands, totalOf } from './demands.ts';
+import { type Demands, PARTS, nameIn, totalOf } from './demands.ts';
 import type { Entry } from './entry.ts';
 import { fill } from './fill.ts';
 import { FORMS } from './forms.ts';
@@ -43,7 +43,7 @@ const TRIES = 20;
  */
 export function makePaper(plan: PaperPlan, random: Streams): Version[] {
   const versions: Version[] = plan.whose.map((one) => ({ ...one, items: [] }));
-  const failed = new Set<string>();
+  const failed: Entry[] = [];
   for (let i = 0; i < TRIES; i++) {
     const entries = i === 0 ? selection(plan, random) : selectionAgain(plan, versions, failed, random.of('choose', i));
     const standing = entriesOf(versions);
@@ -51,7 +51,7 @@ export function makePaper(plan: PaperPlan, random: Streams): Version[] {
     const open = entries.filter((entry) => !standing.includes(entry)).sort((a, b) => Number(b.form === 'case') - Number(a.form === 'case'));
     const missing = open.filter((entry) => !fill(versions, entry, plan, random));
     if (missing.length === 0) return versions.map((version) => ({ ...version, items: inOrder(version.items, entries) }));
-    for (const { question } of missing) failed.add(question);
+    failed.push(...missing);
   }
   throw new UserMistake([{ field: plan.used.size > 0 ? 'used' : 'versions', what: `too few questions are left: ${gaveOut(failed, plan)}; ask for fewer versions or fewer marks, give each candidate of a class list a paper, or start another file of used questions` }]);
 }
@@ -71,9 +71,9 @@ function together(set: readonly Entry[], others: readonly Entry[]): readonly Ent
 }
 
 /** Others in place of those that could not be had; where none go with the rest, all are chosen anew. */
-function selectionAgain(plan: PaperPlan, versions: readonly Version[], failed: ReadonlySet<string>, random: Random): readonly Entry[] {
+function selectionAgain(plan: PaperPlan, versions: readonly Version[], failed: readonly Entry[], random: Random): readonly Entry[] {
   const { set, demands } = plan;
-  const pool = plan.pool.filter(({ question }) => !failed.has(question));
+  const pool = plan.pool.filter(({ question }) => failed.every((one) => one.question !== question));
   const standing = entriesOf(versions);
   const others = choose(pool, demands, standing, random);
   if (others) return together(set, [...standing.filter((entry) => !set.includes(entry)), ...others]);
@@ -82,17 +82,19 @@ function selectionAgain(plan: PaperPlan, versions: readonly Version[], failed: R
     return together(set, chosen(pool, demands, set, random));
   } catch (error) {
     if (!(error instanceof UserMistake)) throw error;
-    throw new UserMistake(error.mistakes.map((mistake) => ({ ...mistake, what: `${mistake.what} (${gaveOut(failed, plan)})` })));
+    throw new UserMistake(error.mistakes.map((mistake) => ({ ...mistake, what: `${mistake.what} (${gaveOut(failed, plan, mistake.field)})` })));
   }
 }
 
 /** So many names are told; who reads more reads none. */
 const TOLD = 6;
 
-function gaveOut(failed: ReadonlySet<string>, { whose, used }: PaperPlan): string {
-  const names = [...failed].slice(0, TOLD).join(', ');
-  const more = failed.size > TOLD ? ` and ${failed.size - TOLD} more` : '';
-  return `without ${names}${more}, which cannot be had ${whose.length} times with answers that differ${used.size > 0 ? ' and were not asked before' : ''}`;
+/** Which questions could not be had, those first that would count in the demand of this field. */
+function gaveOut(failed: readonly Entry[], { whose, used }: PaperPlan, field?: string): string {
+  const counts = (entry: Entry) => PARTS.some((part) => field === `marks.${part}.${nameIn(entry, part)}`);
+  const names = [...new Set([...failed.filter(counts), ...failed].map(({ question }) => question))];
+  const more = names.length > TOLD ? ` and ${names.length - TOLD} more` : '';
+  return `without ${names.slice(0, TOLD).join(', ')}${more}, which cannot be had ${whose.length} times with answers that differ${used.size > 0 ? ' and were not asked before' : ''}`;
 }
 
 /** Keys of all questions of a paper, for the file of used ones. */
