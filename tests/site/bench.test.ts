@@ -217,6 +217,22 @@ describe('the bench in the page, by mouse or finger', () => {
     await page.browserContext().close();
   });
 
+  it('stays down under the finger that holds it while another finger moves it', async () => {
+    const page = await open('resistivity');
+    const finger = (selector: string, type: string, pointerId: number) =>
+      page.$eval(selector, (part, name, id) => void part.dispatchEvent(new PointerEvent(name, { bubbles: true, pointerId: id })), type, pointerId);
+    const isPressed = () => page.$eval('[data-bench]', (bench) => bench.classList.contains('pressed'));
+    await finger('[data-press]', 'pointerdown', 5);
+    await finger('[data-move="1"]', 'pointerdown', 6);
+    await finger('[data-move="1"]', 'pointerup', 6);
+    await page.$eval('[data-move="1"]', (button) => (button as HTMLElement).click());
+    expect([await isPressed(), await jockeyAt(page)]).toEqual([true, 501]);
+    expect(await said(page)).toContain('dragging the jockey');
+    await finger('[data-press]', 'pointerup', 5);
+    expect(await isPressed()).toBe(false);
+    await page.browserContext().close();
+  });
+
   it('moves the needle only while the jockey is pressed and the key closed', async () => {
     const page = await open('resistivity');
     await pressOn(page, 'Jockey', 'Home');

@@ -47,11 +47,17 @@ export function jockey(stand: Stand): void {
   for (const button of all('[data-move]', root)) button.addEventListener('click', () => move(setting.millimetres + Number(button.dataset['move'])));
 }
 
-/** Pressed as long as a pointer holds it, wherever that goes meanwhile: then it drags. */
+/** Pressed as long as a pointer holds it, wherever that goes meanwhile: then it drags. Another finger may work something else. */
 function heldByPointer(control: Element, press: (is: boolean) => void): void {
-  control.addEventListener('pointerdown', () => {
+  (control as HTMLElement).addEventListener('pointerdown', ({ pointerId }) => {
     press(true);
-    for (const end of ['pointerup', 'pointercancel']) addEventListener(end, () => press(false), { once: true });
+    const held = new AbortController();
+    const lift = (event: PointerEvent) => {
+      if (event.pointerId !== pointerId) return;
+      press(false);
+      held.abort();
+    };
+    for (const end of ['pointerup', 'pointercancel'] as const) addEventListener(end, lift, { signal: held.signal });
   });
 }
 
