@@ -62,6 +62,7 @@ export function readPaper(source: string, file: string): PaperOrder {
   const questions = (paper?.questions ?? []).flatMap((one, i) => gather(() => named(one, paper!.sd, (path) => whereIs(['questions', i, ...path]))) ?? []);
   if (paper && Object.keys(paper.marks).length === 0 && questions.length === 0 && mistakes.length === 0) mistakes.push({ file, what: 'asks for nothing; give questions, or marks such as "marks: {total: 30}"' });
   mistakes.push(...twice(questions.flat(), file));
+  if (paper?.class !== undefined && 'versions' in Object(values)) mistakes.push({ ...whereIs(['versions']), what: 'each candidate of the class has a paper of their own; leave out versions, or class' });
   if (mistakes.length > 0) throw allMistakes(mistakes);
   const { marks, ...rest } = paper!;
   return { ...rest, demands: marks as Demands, questions: questions.flat() };

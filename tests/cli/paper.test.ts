@@ -87,6 +87,7 @@ test.each([
   ['title: T\nquestions:\n  - { family: balance, ask: right }\n  - { family: balance, ask: right, form: choice }\n', [], 'questions 2: balance, right, is asked before in this paper, if in another form'],
   ['title: T\nquestions:\n  - { family: kelvin, form: words }\n', [], 'cannot be put in the form words'],
   ['title: T\nclass: none.csv\nmarks: { total: 5 }\n', [], 'there is no such file'],
+  ['title: T\nversions: 2\nclass: class.csv\nmarks: { total: 5 }\n', [], 'bad.yaml, row 2, versions: each candidate of the class has a paper of their own; leave out versions, or class'],
   ['title: T\nused: bad.yaml\nmarks: { total: 5 }\n', [], 'this is no list of used questions'],
   ['title: T\nmarks: { total: 5 }\n', ['--as', 'pdf'], '--as: "pdf" is none of print, csv, json, qti'],
 ])('%j is refused, and nothing is written', async (text, flags, message) => {
