@@ -55,8 +55,9 @@ const CASES: Readonly<Record<string, readonly CasePart[]>> = {
   ],
   'warm laboratory': [
     { family: 'balance', ask: 'left', form: 'numeric', with: { P: { tex: 'X' }, Q: { tex: 'Y' }, l: { tex: 'l_1' } } },
-    { family: 'temperature', ask: 'coefficient from the ratio', form: 'numeric', choice: { gap: 'left' }, with: {} },
-    { family: 'temperature', ask: 'null', form: 'numeric', choice: { gap: 'left' }, with: { k: { tex: "k'" }, t2: { tex: 't_3' }, l2: { tex: 'l_3' } } },
+    { family: 'temperature', ask: 'coefficient from the ratio', form: 'numeric', choice: { gap: 'left' }, with: { t2: { values: ['80', '100', '200'] } } },
+    // At none of the temperatures before, where the null point is told.
+    { family: 'temperature', ask: 'null', form: 'numeric', choice: { gap: 'left' }, with: { k: { tex: "k'" }, t2: { tex: 't_3', values: ['40', '50', '60', '75', '120', '150'] }, l2: { tex: 'l_3' } } },
   ],
   'currents at balance': [
     { family: 'balance', ask: 'right', form: 'numeric', with: {} },
