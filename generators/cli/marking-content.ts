@@ -2,9 +2,10 @@ import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
+import { experiments } from '../experiments/index.ts';
 import { type Scheme, readScheme } from '../marking/scheme.ts';
 import type { MarkingWords } from '../marking/words.ts';
-import { UserMistake } from '../mistake.ts';
+import { type Mistake, UserMistake } from '../mistake.ts';
 import { didYouMean } from '../near-miss.ts';
 
 const folder = fileURLToPath(new URL('../../content/', import.meta.url));
@@ -26,7 +27,22 @@ export function loadScheme(named: string): Scheme {
   if (schemeNames().includes(named)) return readScheme(parse(readFileSync(`${folder}marks/${named}.yaml`, 'utf8')), `${named}.yaml`);
   const path = resolve(named);
   if (!existsSync(path)) throw new UserMistake([{ field: '--scheme', what: `"${named}" is neither a file nor one of ${schemeNames().join(', ')}${didYouMean(named, schemeNames())}` }]);
-  return readScheme(fromYaml(path), basename(path));
+  const scheme = readScheme(fromYaml(path), basename(path));
+  const unknown = unknownNames(scheme);
+  if (unknown.length > 0) throw new UserMistake(unknown.map((mistake) => ({ file: basename(path), ...mistake })));
+  return scheme;
+}
+
+/** A name that nothing goes by would be passed over in silence, and other marks given than the teacher means. */
+function unknownNames(scheme: Scheme): Mistake[] {
+  const { plain, slips } = loadMarkingWords('en');
+  const known = [...Object.keys(plain), ...Object.keys(slips)];
+  const among = (field: string, names: readonly string[], all: readonly string[], what: string) =>
+    names.filter((name) => !all.includes(name)).map((name) => ({ field, what: `there is no ${what} "${name}"${didYouMean(name, all)}` }));
+  return [
+    ...(['keep-method', 'keep-answer'] as const).flatMap((field) => among(field, scheme[field], known, 'slip')),
+    ...among('experiments', Object.keys(scheme.experiments), Object.keys(experiments), 'experiment'),
+  ];
 }
 
 function fromYaml(path: string): unknown {

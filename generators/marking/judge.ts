@@ -7,7 +7,7 @@ import type { Column } from './columns.ts';
 import type { Entry, NumberEntry } from './entry.ts';
 import { explain } from './explain.ts';
 import { lastPlace, statedPlace } from './last-place.ts';
-import { type Work, exactly, reach, reachOf, widened, within } from './reach.ts';
+import { type Work, exactly, reach, reachOf, within } from './reach.ts';
 import type { Explanation } from './slip.ts';
 import { type Made, slipped, slipsOf } from './slipped.ts';
 import { type StatedUnit, readUnit } from './stated-unit.ts';
@@ -50,7 +50,7 @@ export function judge(sheet: Sheet, program: Program, columns: readonly Column[]
   let allRight = true;
   // Ranges are worked for all steps at once, and again only where a slip is carried forward.
   const rangesOn = remembered(reach);
-  const onOwn = (work: Work): Ranges => (id) => widened(work, id, rangesOn(work).get(id)!);
+  const onOwn = (work: Work): Ranges => (id) => rangesOn(work).get(id)!;
   const key: Work = { sheet, program, own: {} };
   let work: Work = { sheet, program, own };
   return columns.map((column, i) => {

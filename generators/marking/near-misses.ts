@@ -23,7 +23,7 @@ export function nearMisses(students: readonly StudentMarks[], programFor: (stude
       const { column } = answer;
       const program = programFor(student);
       const own = ownFigures(answers.map((each) => each.column), answers.map((each) => each.entry));
-      const why = reasons({ sheet: issue.sheet, program, own }, spoken, words.reasons)(column.id, column.row);
+      const why = reasons({ sheet: issue.sheet, program, own, unread: issue.sheet.conventions.drawn }, spoken, words.reasons)(column.id, column.row);
       const name = headOf(column, spoken.symbols, words.heads);
       return {
         says: fill(words.class.whyLine, { roll: issue.roll, answer: name, value: wrote(answer, words), ...ends(answer, words) }),

@@ -8,9 +8,8 @@ import { type Line, equation, expressionLine, quantityLine, symbolLine } from '.
 import { round } from '../quantities/written.ts';
 import type { AnswerRow } from '../sheets/answers.ts';
 import type { Sheet } from '../sheets/sheet.ts';
-import type { Work } from './reach.ts';
 import type { Choice } from './ways.ts';
-import { type End, type Ends, whyRanges } from './why.ts';
+import { type Asked, type End, type Ends, whyRanges } from './why.ts';
 
 /** Words for what leads to the ends of a range; blank {choices} in `low` and `high`, {it} in a choice. */
 export type ReasonWords = Record<'lead' | 'low' | 'high' | 'choice' | 'tables' | 'everyLowest' | 'everyHighest' | 'bestLine' | 'lineLower' | 'lineHigher' | 'rounded' | 'plain', string>;
@@ -19,7 +18,7 @@ export type ReasonWords = Record<'lead' | 'low' | 'high' | 'choice' | 'tables' |
 export type Reason = Record<'low' | 'high', { sentence: string; blanks: Record<string, Line> }>;
 
 /** Why each answer's range ends where it does, in words; nothing where its ends come from rounding that answer alone. */
-export function reasons(work: Work, spoken: SpokenWords, words: ReasonWords): (id: string, row: number) => Reason | undefined {
+export function reasons(work: Asked, spoken: SpokenWords, words: ReasonWords): (id: string, row: number) => Reason | undefined {
   const why = whyRanges(work);
   return (id, row) => {
     const ends = why(id, row);

@@ -1,7 +1,7 @@
 import type { Program } from '../quantities/program.ts';
 import type { Sheet } from '../sheets/sheet.ts';
 import type { Judged, Verdict } from './judge.ts';
-import { type Work, reach, widened, within } from './reach.ts';
+import { type Work, reach, within } from './reach.ts';
 
 /** How an answer stands, in one word for the teacher. */
 export type Standing =
@@ -22,6 +22,6 @@ export function standings(sheet: Sheet, program: Program, answers: readonly Judg
   return answers.map(({ entry, verdict, value, column: { id, row } }): Standing => {
     if (entry.is !== 'number') return entry.is;
     if (verdict !== 'right') return verdict as Exclude<Verdict, 'right' | 'absent'>;
-    return within(Number(value), widened(key, id, ranges.get(id)!)[row]!) ? 'right' : 'carried forward';
+    return within(Number(value), ranges.get(id)![row]!) ? 'right' : 'carried forward';
   });
 }

@@ -3,7 +3,7 @@ import type { Program } from '../quantities/program.ts';
 import type { AnswerRow } from './answers-file.ts';
 import type { Column } from './columns.ts';
 import { ownFigures } from './judge.ts';
-import { type Work, reach, widened, within } from './reach.ts';
+import { type Work, reach, within } from './reach.ts';
 
 /** So many rows show whether columns are swapped, and so few are no proof. */
 const MOST_ROWS = 40;
@@ -28,7 +28,7 @@ function fits({ issue: { sheet }, entries }: AnswerRow, columns: readonly Column
   const own = ownFigures(columns, entries);
   const work: Work = { sheet, program, own: {} };
   const ranges = reach(work);
-  const right = columns.map(({ id, row }) => widened(work, id, ranges.get(id)!)[row]!);
+  const right = columns.map(({ id, row }) => ranges.get(id)![row]!);
   return columns.map(({ id, row }) => {
     const written = own[id]?.[row];
     return right.map((range) => (written === undefined ? undefined : within(Number(written), range)));

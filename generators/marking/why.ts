@@ -14,12 +14,17 @@ export interface End {
   choices: Choice[];
 }
 
+/** Work of which the ranges are asked: with the latitudes of readings that nobody knows, as in `acceptRanges`. */
+export interface Asked extends Work {
+  unread?: Record<string, number>;
+}
+
 export type Ends = Record<'low' | 'high', End>;
 
 /** Why the ranges of a sheet's answers end where they do: for each end the choices of rounding, route and π that reach it. */
-export function whyRanges({ sheet, program, own }: Work): (id: string, row: number) => Ends {
+export function whyRanges({ sheet, program, own, unread }: Asked): (id: string, row: number) => Ends {
   const { tables } = sheet.conventions;
-  const { ranges, carried } = honestWork(program, sheet.readings, { ...sheet.conventions, drawn: {} }, own);
+  const { ranges, carried } = honestWork(program, sheet.readings, { ...sheet.conventions, drawn: {}, ...(unread && { unread }) }, own);
   return (id, row) => {
     const step = program.step(id);
     if (step.kind !== 'relation' && step.kind !== 'summary') throw new Error(`${id} is no answer`);

@@ -16,6 +16,8 @@ export interface Latitude {
   tables: boolean;
   /** How far a reading taken off a drawing may lie from the printed truth, in its own unit. */
   drawn: Record<string, number>;
+  /** The same of readings that nobody knows: what follows may be worked from any reading in the latitude. */
+  unread?: Record<string, number>;
 }
 
 /**
@@ -39,8 +41,9 @@ export function honestWork(program: Program, readings: Readings, latitude: Latit
       if (read.length === 0) throw new Error(`no reading ${step.id}`);
       if (step.per) rows.set(step.per, read.length);
       ranges.set(step.id, read.map((value) => around(Number(value), latitude.drawn[step.id] ?? 0)));
-      // What follows is judged on the reading that was taken; the latitude is spent at the reading itself.
-      carried.set(step.id, read.map((value, row) => point(Number(mine[row] ?? value))));
+      // What follows is judged on the reading that was taken, where that is known; the latitude is spent at the reading itself.
+      const slack = latitude.unread?.[step.id] ?? 0;
+      carried.set(step.id, read.map((value, row) => (mine[row] === undefined ? around(Number(value), slack) : point(Number(mine[row])))));
       continue;
     }
     const reach = computedRanges(program, step, carried, step.per ? rows.get(step.per)! : 1, latitude);

@@ -219,6 +219,12 @@ describe('answers that cannot be marked are refused with row and column, and not
     expect((await slidewire(['mark', ledger, answers, '--out', at('b'), '--scheme', write('s.yaml', 'title: X\n')])).err).toContain('s.yaml, units: ');
     expect(existsSync(at('b'))).toBe(false);
   });
+  test('a scheme with the name of a slip or of an experiment that there is not', async () => {
+    const own = readFileSync('content/marks/practical.yaml', 'utf8').replace('- sign lost', '- sign lots').replace('  resistivity:', '  resistivty:');
+    const { code: exit, err } = await mark(csv(keyRows), at('e'), '--scheme', write('own.yaml', own));
+    expect({ exit, err }).toEqual({ exit: 1, err: 'own.yaml, keep-method: there is no slip "sign lots"; did you mean sign lost?\nown.yaml, experiments: there is no experiment "resistivty"; did you mean resistivity?\n' });
+    expect(existsSync(at('e'))).toBe(false);
+  });
   test('readings that the students took themselves', async () => {
     const blank = write('blank.json', ledgerText(makeLedger({ ...head, order: { ...order, readings: 'blank' } }, issues)));
     expect((await slidewire(['mark', blank, write('c.csv', csv(keyRows)), '--out', at('d')])).err).toContain('there is nothing to mark against');
