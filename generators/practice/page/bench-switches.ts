@@ -16,7 +16,8 @@ export function switches(stand: Stand): void {
       stand.say(`${name === 'isClosed' ? words.keys[setting.isClosed ? 'closed' : 'open'] : words.protectives[setting.isProtected ? 'in' : 'out']} ${needleNow(stand)}`);
       if (name !== 'isClosed') return;
       clearTimeout(warming);
-      if (setting.isClosed) warming = setTimeout(() => stand.say(words.warm), WARMS);
+      // Another set, put on the bench meanwhile, comes with its key open.
+      if (setting.isClosed) warming = setTimeout(() => setting.isClosed && stand.say(words.warm), WARMS);
     };
     control.addEventListener('click', turn);
     control.addEventListener('keydown', (event) => {

@@ -52,6 +52,7 @@ export function startBench(words: BenchWords, experiment: Experiment, take: (own
     Object.assign(stand.setting, atFirst(), { out: stand.setting.out, firstIn: opened.printed.ask.known, isProtected: !stand.bench.laid.isInGap });
     for (const places of Object.values(stand.setting.out)) places.clear();
     sound();
+    stand.say('');
     showPlugs(root, stand.setting.out);
     inGaps.offer();
     more.offer();
