@@ -53,8 +53,11 @@ export function expressionLine(program: Program, expression: Expression, words: 
 
 /** The whole line of working for one row: symbol, numbers put in as they are written, value and unit. */
 export function workedLine(program: Program, step: Computed, row: number, values: Values, words: SpokenWords): Line {
-  const result = quantityLine(at(values.written.get(step.id)!, row), step.unit, words);
-  return equation(words, symbolLine(program, step.id, words), substituted(program, step, row, values, words), result);
+  const written = at(values.written.get(step.id)!, row);
+  const put = substituted(program, step, row, values, words);
+  // A line that only takes a value over does not write it twice.
+  const between = put.tex === texNumber(written).text ? [] : [put];
+  return equation(words, symbolLine(program, step.id, words), ...between, quantityLine(written, step.unit, words));
 }
 
 function substituted(program: Program, step: Computed, row: number, values: Values, words: SpokenWords): Line {
