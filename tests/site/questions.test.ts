@@ -151,6 +151,8 @@ describe('a page of questions', () => {
   it('asks again for a choice that is wrong, with what to think of', async () => {
     const page = await openPage(built, built.file(address('assertion-reason')));
     const { made } = asked('assertion-reason', CODE);
+    // No line is there to be left.
+    expect(await page.$eval('[data-progress]', (told) => (told as HTMLElement).offsetParent)).toBeNull();
     const [wrong] = made.offered['judgement']!.filter((choice) => choice !== made.question.verdicts['judgement']);
     await page.click(`[data-verdict] input[value="${wrong}"]`);
     expect(await textAt(page, '[data-verdict] .mark')).toBe('look again');
