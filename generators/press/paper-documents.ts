@@ -65,6 +65,9 @@ function awarded(items: readonly ItemView[], total: number, most: number): (Awar
 
 /** More columns than this lie better on a page on its side. */
 const PORTRAIT_COLUMNS = 4;
+/** More columns than these would run off it: of versions, which may hold a sentence, and of questions in a class. */
+const MOST_VERSIONS = 7;
+const MOST_QUESTIONS = 16;
 
 /** The answers of all versions side by side, or of all candidates below each other, and the marks by topic, difficulty and form. */
 export function answersHtml(paper: PaperPage, versions: readonly VersionView[]): string {
@@ -75,8 +78,16 @@ export function answersHtml(paper: PaperPage, versions: readonly VersionView[]):
   const names = versions.map(({ name, roll }) => (roll === undefined ? name : `${roll} ${name}`));
   const rows = isClass ? names.map((name, v) => ({ name, cells: cells[v]! })) : labels.map((name, q) => ({ name, cells: cells.map((column) => column[q]!) }));
   const columns = isClass ? labels : names;
-  const page = { template: 'paper-answers', title: paper.title, isClass, columns, rows, table: tableLines(paper), total: paper.table.total, asked: first.items.map((item) => lineOf(item, paper)), deviation: paper.deviation, foot: paper.title };
+  const tables = tablesOf(columns, rows, isClass ? MOST_QUESTIONS : MOST_VERSIONS);
+  const page = { template: 'paper-answers', title: paper.title, isClass, tables, table: tableLines(paper), total: paper.table.total, asked: first.items.map((item) => lineOf(item, paper)), deviation: paper.deviation, foot: paper.title };
   return document(paper, [page], columns.length > PORTRAIT_COLUMNS ? 'landscape' : 'portrait');
+}
+
+/** A table cut into several of about as many columns. */
+function tablesOf(columns: readonly string[], rows: readonly { name: string; cells: readonly Page[] }[], most: number): Page[] {
+  const count = Math.ceil(columns.length / most);
+  const cut = <T>(list: readonly T[], i: number): T[] => list.slice(Math.round((i * list.length) / count), Math.round(((i + 1) * list.length) / count));
+  return Array.from({ length: count }, (_, i) => ({ columns: cut(columns, i), rows: rows.map(({ name, cells }) => ({ name, cells: cut(cells, i) })) }));
 }
 
 function cell({ view, options }: PartView): Page {

@@ -17,10 +17,11 @@ import { describeWith } from '../outside.ts';
 
 const vnu = createRequire(import.meta.url)('vnu-jar') as string;
 
+const all = pool('sample');
+const everyForm = all.filter((entry, i) => entry.form === 'figure' || all.findIndex(({ form }) => form === entry.form) === i);
+
 /** Papers, schemes and answers with an entry of every form and every figure. */
-function pages(whose: readonly For[], size: PaperPage['print']['size'], decimal: 'point' | 'comma' = 'point'): string[] {
-  const all = pool('sample');
-  const set = all.filter((entry, i) => entry.form === 'figure' || all.findIndex(({ form }) => form === entry.form) === i);
+function pages(whose: readonly For[], size: PaperPage['print']['size'], decimal: 'point' | 'comma' = 'point', set = everyForm): string[] {
   const versions = makePaper({ set, pool: all, demands: {}, whose, isClass: whose[0]!.roll !== undefined, used: new Set() }, streams('pages'));
   const words = loadPaperWords('en');
   const shared = loadQuestionWords('en');
@@ -38,6 +39,15 @@ test('with a decimal comma no point is left in any number, and nothing else is a
     expect(wordsOf(html).match(/.{0,20}\d\.\d.{0,20}/g)).toBeNull();
     expect(unsigned(html) === unsigned(point[i]!)).toBe(true);
   }
+});
+
+test('the answers of many versions stand in tables that a page is wide enough for, each version once', () => {
+  const names = Array.from({ length: 20 }, (_, i) => String.fromCharCode(65 + i));
+  const some = all.filter(({ question, form }) => (question === 'balance right' && form === 'numeric') || question === 'viva answer');
+  const answers = pages(names.map((name) => ({ name })), 'normal', 'point', some).at(-1)!;
+  const heads = answers.split('<table').map((table) => [...table.matchAll(/<th scope="col">Version (\w)<\/th>/g)].map(([, name]) => name));
+  expect(heads.flat()).toEqual(names);
+  expect(Math.max(...heads.map(({ length }) => length))).toBeLessThanOrEqual(7);
 });
 
 describeWith(['java'], 'pages of a question paper', () => {
