@@ -153,10 +153,21 @@ describe('a class typed in by keyboard alone', () => {
 
   test('shows the text of the file to be copied, where nothing is saved', async () => {
     await typing.page.click('summary');
+    // A browser tells of what was opened a moment later.
+    await typing.page.waitForFunction(`document.getElementById('text').value !== ''`);
     const text = await typing.page.$eval('#text', (area) => (area as HTMLTextAreaElement).value);
     const layout = { columns, symbols, heads, decimal: 'point' as const, words: loadMarkingWords('en') };
     const read = (bytes: Uint8Array) => readAnswers(bytes, 'answers.csv', issues, layout).rows.map(({ texts }) => texts);
     expect(read(new TextEncoder().encode(text))).toEqual(read(file));
+  });
+
+  test('fits a screen 390 px wide, marks beside no other word', async () => {
+    const before = typing.page.viewport();
+    await typing.page.setViewport({ width: 390, height: 844 });
+    expect(await typing.page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
+    const boxes = (await typing.page.evaluate(`['marks', 'stands'].map((id) => document.getElementById(id + '-0').getBoundingClientRect().toJSON())`)) as { top: number; bottom: number }[];
+    expect(boxes[0]!.bottom).toBeLessThanOrEqual(boxes[1]!.top);
+    await typing.page.setViewport(before);
   });
 
   test('asks for nothing but itself, runs no script but its own, and is read out as it should be', async () => {
