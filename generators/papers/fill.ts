@@ -12,22 +12,36 @@ const NEIGHBOURS = 4;
 /** A case whose later parts do not come out with the numbers of its first is begun again so often. */
 const BEGUN = 60;
 
+/** Arrangements of a question that are tried before it is given up: some have few numbers to offer. */
+const ARRANGED = 4;
+
 /** Puts an entry last into every version; into none, and no, where it cannot be had so often, which a named one must not be. */
 export function fill(versions: readonly Version[], entry: Entry, plan: PaperPlan, random: Streams): boolean {
+  const own = random.within('item', versions[0]!.items.length, entry.question);
+  const most = Math.max(...entry.parts.map(({ choices }) => choices.length));
+  let why: Exhausted | undefined;
+  for (let turn = 0; turn < Math.min(ARRANGED, most); turn++) {
+    why = fillArranged(versions, entry, turn, plan, own);
+    if (why === undefined) return true;
+  }
+  const named = plan.set.indexOf(entry);
+  if (named < 0) return false;
+  throw new UserMistake([{ field: `questions ${named + 1}`, what: `${entry.question}: ${why!.message}; ask for fewer versions, another direction or another form` }]);
+}
+
+/** The same in one arrangement; why not, where it cannot be had. */
+function fillArranged(versions: readonly Version[], entry: Entry, turn: number, plan: PaperPlan, own: Streams): Exhausted | undefined {
   const place = versions[0]!.items.length;
-  const own = random.within('item', place, entry.question);
-  const stand = entry.parts.map((part, p) => turns(part, own.of('turn', p)));
+  const stand = entry.parts.map((part, p) => turns(part, own.of('turn', p), turn));
   try {
     versions.forEach((version, v) => {
       for (let attempt = 0; !fillOne(version, entry, stand, { place, v, attempt, before: versions.slice(0, v) }, plan, own); attempt++);
     });
-    return true;
+    return undefined;
   } catch (error) {
     if (!(error instanceof Exhausted)) throw error;
     for (const { items } of versions) items.length = place;
-    const named = plan.set.indexOf(entry);
-    if (named < 0) return false;
-    throw new UserMistake([{ field: `questions ${named + 1}`, what: `${entry.question}: ${error.message}; ask for fewer versions, another direction or another form` }]);
+    return error;
   }
 }
 

@@ -38,10 +38,10 @@ export function keyOf({ direction, readings }: Pick<Question, 'direction' | 'rea
   return JSON.stringify([direction.family.id, direction.choice, direction.name, Object.entries(readings).sort(([a], [b]) => (a < b ? -1 : 1))]);
 }
 
-/** The directions that versions take turns in: one, or where the answer is in words, one an arrangement. */
-export function turns({ family, ask, choices }: Part, random: Random): Direction[] {
+/** The directions that versions take turns in: that of one arrangement, the first or a later one by chance; all of them where the answer is in words. */
+export function turns({ family, ask, choices }: Part, random: Random, arrangement: number): Direction[] {
   const all = random.shuffle(choices).map((choice) => directions(family, choice).find(({ name }) => name === ask)!);
-  return isInWords(all[0]!) ? all : all.slice(0, 1);
+  return isInWords(all[0]!) ? all : [all[arrangement % all.length]!];
 }
 
 export interface Making {

@@ -2,7 +2,10 @@ import { round } from '../../quantities/written.ts';
 import type { Family } from '../family.ts';
 import { bridgeWire, nullPoint, ohms } from '../kinds.ts';
 
-const end = (tex: string) => ({ tex, unit: 'cm', values: ['0.5', '1.0', '1.5', '2.0'], between: [undefined, undefined] as const, eitherWay: true as const, neat: 0.25 });
+/** As large as they are on a bridge with worn or dirty ends; common practice, no source. */
+const ENDS = ['0.4', '0.5', '0.6', '0.7', '0.8', '0.9', '1.0', '1.1', '1.2', '1.3', '1.4', '1.5', '1.6', '1.7', '1.8', '1.9', '2.0'] as const;
+
+const end = (tex: string) => ({ tex, unit: 'cm', values: ENDS, between: [undefined, undefined] as const, eitherWay: true as const, neat: 0.05, printed: [0.2, 2.5] as const });
 
 /** Two known resistances, then interchanged, give the end corrections. */
 export const endCorrectionsFound: Family = {
@@ -22,7 +25,7 @@ export const endCorrectionsFound: Family = {
     holds: { 'the two resistances differ': '(P - Q) * (P - Q)' },
     draw: (random, ask) => {
       const [P, Q] = random.pick(PAIRS);
-      const [alpha, beta] = [random.pick(['0.5', '1.0', '1.5', '2.0']), random.pick(['0.5', '1.0', '1.5', '2.0'])];
+      const [alpha, beta] = [random.pick(ENDS), random.pick(ENDS)];
       if (ask === 'nulls') return { P, Q, alpha, beta };
       const whole = 100 + Number(alpha) + Number(beta);
       const at = (left: string, right: string) => round((whole * Number(left)) / (Number(left) + Number(right)) - Number(alpha), { decimals: 1 }, 'even');

@@ -2,7 +2,7 @@ import type { Family } from '../family.ts';
 import { bridgeWire, gaps, nullAt, nullPoint, ohms, partsAt } from '../kinds.ts';
 
 /** Temperature coefficients referred to 0 °C, of the order of those of pure metals; rounded, common practice, no source. */
-export const COEFFICIENTS = ['0.0020', '0.0025', '0.0030', '0.0035', '0.0040', '0.0045', '0.0050', '0.0060'] as const;
+export const COEFFICIENTS = ['0.0020', '0.0024', '0.0025', '0.0030', '0.0032', '0.0035', '0.0040', '0.0045', '0.0048', '0.0050', '0.0060', '0.0075'] as const;
 
 const celsius = (tex: string, values: readonly string[], fixed?: string) => ({ tex, unit: '°C', values, between: ['-273.15', undefined] as const, neat: 5, printed: [0, 400] as const, ...(fixed !== undefined && { fixed }) });
 
