@@ -174,9 +174,13 @@ const FONTS: Readonly<Record<string, string>> = {
   math: MATHS_CUT,
 };
 
+/** One after the other they are the style sheet of all pages. */
+const STYLES = ['notebook', 'bench', 'notebook-media'];
+
 async function writeLook(folder: string): Promise<void> {
   await mkdir(join(folder, 'fonts'), { recursive: true });
   for (const [name, file] of Object.entries(FONTS)) await copyFile(file, join(folder, 'fonts', `${name}.woff2`));
   await copyFile(join(templates, 'notebook', 'icon.svg'), join(folder, 'icon.svg'));
-  await writeFile(join(folder, 'notebook.css'), await readFile(join(templates, 'styles', 'notebook.css')));
+  const styles = await Promise.all(STYLES.map((name) => readFile(join(templates, 'styles', `${name}.css`), 'utf8')));
+  await writeFile(join(folder, 'notebook.css'), styles.join(''));
 }
