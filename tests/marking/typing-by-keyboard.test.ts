@@ -1,5 +1,4 @@
 import { readFileSync, statSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { loadWords } from '../../generators/cli/content.ts';
@@ -17,9 +16,9 @@ import { workOut } from '../../generators/sheets/worked.ts';
 import { scratch, slidewire } from '../cli/slidewire.ts';
 import { SECRET } from '../sheets/class.ts';
 import { classOf, schemeNamed } from './classes.ts';
+import { axeFinds } from '../axe.ts';
 import { type TypingPage, openTyping } from './typing-page.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const { at, write } = scratch();
 const { typing: words, heads, slips } = loadMarkingWords('en');
 const { symbols } = loadWords('en', 'resistivity').spoken;
@@ -174,8 +173,7 @@ describe('a class typed in by keyboard alone', () => {
     expect(await typing.page.evaluate(`new Promise((done) => { addEventListener('securitypolicyviolation', () => done('refused')); const script = document.createElement('script'); script.textContent = 'document.title = "broken in"'; script.onload = done; document.body.append(script); })`)).toBe('refused');
     expect(await typing.page.title()).toBe(words.title);
     expect(typing.asked.filter((address) => !/^file:.*typing\.html$|Content Security Policy/.test(address))).toEqual([]);
-    await typing.page.evaluate(axe);
-    expect(await typing.page.evaluate('axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + " " + nodes[0].html))')).toEqual([]);
+    expect(await axeFinds(typing.page)).toEqual([]);
   });
 });
 

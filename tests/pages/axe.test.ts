@@ -1,17 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findBrowser } from '../../generators/press/browser.ts';
 import { launch } from '../../generators/press/launch.ts';
+import { axeFinds } from '../axe.ts';
 import { packHtml } from './pack-html.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-interface Violation {
-  id: string;
-  nodes: { html: string }[];
-}
 
 describe('axe finds nothing on any page of a pack', () => {
   let browser: Browser;
@@ -23,10 +16,9 @@ describe('axe finds nothing on any page of a pack', () => {
   async function violations(html: string): Promise<string[]> {
     const page = await browser.newPage();
     await page.setContent(html);
-    await page.evaluate(axe);
-    const found = (await page.evaluate('axe.run().then(({ violations }) => violations)')) as Violation[];
+    const found = await axeFinds(page);
     await page.close();
-    return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+    return found;
   }
 
   it.each(['sections: record\n', 'sections: practice\nsize: 18pt\n', 'readings: blank\n', 'drawn: scale gauge\n'])('%j', { timeout: 120_000 }, async (order) => {

@@ -1,10 +1,9 @@
-import { readFileSync, readdirSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { readdirSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { axeFinds } from '../axe.ts';
 import { type Built, keptOffline, openPage, wholeSite } from './built.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 /** A phone, a small one, and a school's screen. */
 const WIDTHS = [1280, 390, 320];
 /** Pages that are looked at beside each other. */
@@ -33,9 +32,6 @@ async function openAll(page: Page): Promise<void> {
     }
   });
 }
-
-const complaintsOfAxe = (page: Page, only: string) =>
-  page.evaluate(`axe.run({ preload: false, ${only} }).then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))`) as Promise<string[]>;
 
 const look = (page: Page, chosen: string) => page.evaluate((name) => void (document.documentElement.dataset['look'] = name), chosen);
 
@@ -74,12 +70,11 @@ describe('every page', () => {
         await page.setViewport({ width, height: 900 });
         wide.push(...(await beyond(page)).map((element) => `${width} px: ${element}`));
       }
-      await page.evaluate(axe);
       await look(page, 'light');
-      const light = await complaintsOfAxe(page, '');
+      const light = await axeFinds(page);
       await look(page, 'dark');
       // In the dark nothing but the colours is different.
-      const dark = await complaintsOfAxe(page, "runOnly: ['color-contrast']");
+      const dark = await axeFinds(page, 'colours');
       await page.browserContext().close();
       return [...outside, ...wide, ...light, ...dark, ...page.complaints];
     });

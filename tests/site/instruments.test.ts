@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { plugsOut } from '../../generators/apparatus/box.ts';
@@ -9,10 +7,10 @@ import { bridgeAlone, celsiusAlone, gaugeAlone, lengthAlone, ohmsToSet, tried } 
 import { gaugeBench, thimbleAt } from '../../generators/practice/screw-gauge.ts';
 import { setCode } from '../../generators/practice/set-code.ts';
 import { setOf } from '../practice/pages.ts';
+import { axeFinds } from '../axe.ts';
 import { type Built, builtSite, openPage } from './built.ts';
 import { chooseIn, pressOn, tabTo, typeInto } from './by-keyboard.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const { bench: sizes } = loadTables();
 
 let built: Built;
@@ -125,9 +123,7 @@ describe('the page of the instruments', () => {
     const page = await open({ width: 390 });
     await page.evaluate((chosen) => void (document.documentElement.dataset['look'] = chosen), look);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
-    await page.evaluate(axe);
-    const found = await page.evaluate(`axe.run({ preload: false }).then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))`);
-    expect(found).toEqual([]);
+    expect(await axeFinds(page)).toEqual([]);
     await page.browserContext().close();
   });
 });
